@@ -1,4 +1,4 @@
 """What is wrong, doubtful or worth knowing about a plan, as snags.
 
-For the other rooms: `allergens`, `plan`, `sheet`.
+For the other rooms: `allergens`, `plan`, `raw_food`, `sheet`.
 """

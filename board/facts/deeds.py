@@ -40,6 +40,11 @@ names_hot_tool = _anywhere(
     r"(?:slow|pressure|rice|multi)[ -]?cooker|crock ?-?pot|air fryer|deep fryer|sous[ -]vide|water bath|barbecue|bbq|"
     r"grill|smoker|microwave|wok|hot plate|tandoor|fire pit"
 )
+# Held at a heat that only the cook sets; every other such tool cooks by its maker's own.
+names_bath = _anywhere(r"sous[ -]vide|water bath|immersion|circulator|bain[ -]marie")
+# USDA FSIS, slow cookers and food safety: 170 to 280 °F by its own heat, read in a copy; the warm setting cooks
+# nothing, read in Iowa State Extension, which cites it.
+only_warms = _anywhere(r"(?:on|at|to) (?:the )?(?:keep[ -])?warm\b(?! water)|(?:keep[ -])?warm setting")
 heats_by_place = _anywhere(
     r"(?:on|over|in|under|to|into) (?:the |a |an )?(?:very )?(?:hot )?"
     r"(?:oven|grill|barbecue|bbq|pan|coals|embers|fire|broiler|fryer|wok|griddle|hob|stove|boiling \w+)\b"
@@ -53,6 +58,7 @@ def says_heat(text: str) -> bool:
 
 # Hot, and no cooking: what is done has been cooked before, or is dough that rises.
 only_keeps_warm = _verb(r"keep|hold|rest|prove|proof|dry|warm (?:the )?(?:plates|bowls|dishes)|let (?:it|them) rest")
+stands = _verb(r"soak|cool|chill|shred|pull|lift|take|rest|prove|proof|dry")  # in a tool, or out of it, unlit
 cuts = _verb(
     r"slice|cut|chop|dice|carve|trim|joint|bone|debone|fillet|mince|shred|cube|halve|quarter|skin|portion|spatchcock|"
     r"butterfly|pound|flatten|julienne|shave|score|tear|segment"

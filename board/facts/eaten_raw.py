@@ -16,6 +16,13 @@ _RAW_EGGS = re.compile(
     r"\b(?:mousses?|mayonnaise|mayo|aioli|tiramis\w*|semifreddo|eggnog|egg nog|hollandaise|b[eé]arnaise|zabaglione|"
     r"sabayon|caesar|tartare?s?|carbonara|royal icing|raw|soft[ -]boiled|poached|runny|sunny|molten|fondants?|lava)\b"
 )
+# Of poultry and ground meat, by the words of a step; `no longer pink` is none. Common practice, no source.
+UNDERDONE = re.compile(
+    r"\b(?<!medium )(?<!not )rare\b(?![ -]breed)|"
+    r"(?<!no longer )(?<!not )(?<!nothing )(?<!not longer )(?<!until not )\b(?:still|slightly|a little|just|blushing) "
+    r"(?:pink|red|raw|bloody)\b|(?<!no longer )(?<!not )(?<!nothing )(?<!never )\b(?:pink|red|raw|bloody) "
+    r"(?:inside|within|in the (?:middle|centre|center))"
+)
 EATEN_ALIVE = re.compile(r"\b(?:oysters?|clams?)\b")
 
 

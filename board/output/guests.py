@@ -65,7 +65,8 @@ def guests_markdown(event: str, found: Matrix) -> str:
 
 
 def guests_form(event: str, found: Matrix) -> GuestsForm:
-    """The same for other programs. `verdict` is safe, ask or not safe; guests and dishes by their place from 0."""
+    """The same for other programs. `verdict`: nothing found, which is not the same as safe, ask or not safe;
+    guests and dishes by their place from 0."""
     return {
         "plan": event,
         "guests": [
@@ -95,7 +96,11 @@ def guests_form(event: str, found: Matrix) -> GuestsForm:
 
 
 def _verdict_word(verdict: Verdict) -> VerdictWord:
-    words_of: dict[Verdict, VerdictWord] = {Verdict.SAFE: "safe", Verdict.ASK: "ask", Verdict.NOT_SAFE: "not safe"}
+    words_of: dict[Verdict, VerdictWord] = {
+        Verdict.SAFE: "nothing found",
+        Verdict.ASK: "ask",
+        Verdict.NOT_SAFE: "not safe",
+    }
     return words_of[verdict]
 
 

@@ -209,7 +209,7 @@ class _Builder:
     def _ways(self, number: int, way: FilledWay, task: Task) -> Iterable[Way]:
         """The way, once for each oven it could use and for each setting a rest could follow."""
         minutes = way.takes.likely
-        exposed = is_exposed(task.care, way.where, task.work, rule_set(self.plan.rules))
+        exposed = is_exposed(task.care, way.where, task.work, rule_set(self.plan.rules), task.node.name)
         for oven, use in self._oven_uses(way, task.node.id):
             hold = self._hold(way, task.care, oven, use)
             yield Way(

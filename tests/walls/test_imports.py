@@ -26,6 +26,7 @@ RANKS: list[set[str]] = [
     {"board.sheet"},
     {"board.schedule"},
     {"board.schedule.solver"},
+    {"board.checks.raw_food"},
     {"board.checks.allergens"},
     {"board.checks.plan"},
     {"board.checks.sheet"},

@@ -43,7 +43,7 @@ def test_guests_prints_every_guest_against_every_dish(run: Run) -> None:
 def test_guests_for_other_programs_and_for_paper(run: Run, small: str) -> None:
     code, out, _ = run("guests", small, "--json")
     assert code == ExitCode.DONE
-    assert [answer["verdict"] for answer in json.loads(out)["answers"]] == ["not safe", "safe"]
+    assert [answer["verdict"] for answer in json.loads(out)["answers"]] == ["not safe", "nothing found"]
 
     code, out, _ = run("guests", small, "--markdown")
     assert code == ExitCode.DONE

@@ -9,11 +9,11 @@ from board.checks.allergens.ingredient_facts import BY_THE_TABLE, Stuff, host_fo
 from board.checks.allergens.undercooked import undercooked
 from board.checks.allergens.verdict import Reason, Verdict, judged
 from board.checks.allergens.words_of_a_dish import Said, beside_its_ingredients, said_of
+from board.checks.raw_food import DishWork, dishes
 from board.facts.origins import Origin
 from board.facts.rule_set import RuleSet
 from board.facts.rule_sets import rule_set
 from board.plan.load import PlanFile
-from board.plan.model.courses import Dish
 from board.plan.phrases.guests import Guest
 from board.plan.places import Loc
 from board.plan.resolve.going_in import all_lines
@@ -68,6 +68,7 @@ def matrix(file: PlanFile) -> Matrix:
     plan = file.plan
     own, rules = host_foods(plan), rule_set(plan.rules)
     needs = tuple(needs_of(guest) for guest in plan.guests)
+    works = {work.loc: work for work in dishes(file)}
     rows: list[DishRow] = []
     answers: dict[tuple[int, int], Answer] = {}
     for c, course in enumerate(plan.courses):
@@ -80,7 +81,7 @@ def matrix(file: PlanFile) -> Matrix:
             stuff = [stuff_of(each, (*loc, *at), own) for at, each in lines]
             said = said_of(plan, dish, loc, stuff)
             for g in range(len(plan.guests)):
-                reasons = tuple(r for need in needs[g] for r in _reasons(dish, row, stuff, said, need, rules))
+                reasons = tuple(r for need in needs[g] for r in _reasons(works[loc], row, stuff, said, need, rules))
                 verdict = max((reason.verdict for reason in reasons), default=Verdict.SAFE)
                 answers[g, len(rows)] = Answer(verdict, reasons, g in eaters)
             rows.append(row)
@@ -88,7 +89,7 @@ def matrix(file: PlanFile) -> Matrix:
 
 
 def _reasons(
-    dish: Dish, row: DishRow, stuff: list[Stuff], said: tuple[Said, ...], need: Need, rules: RuleSet
+    work: DishWork, row: DishRow, stuff: list[Stuff], said: tuple[Said, ...], need: Need, rules: RuleSet
 ) -> Iterator[Reason]:
     if not row.listed:
         why = "its ingredients are not written down"
@@ -100,7 +101,7 @@ def _reasons(
     for each in stuff:
         yield from judged(each, need)
     if need.diet is not None and need.diet.cooked:
-        yield from undercooked(dish, stuff, need, rules)
+        yield from undercooked(work, stuff, need, rules)
     yield from beside_its_ingredients(said, stuff, need)
     if need.diet is not None and need.diet.meat_with_dairy:
         yield from _meat_with_dairy(row, stuff, need)

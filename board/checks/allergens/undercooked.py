@@ -9,7 +9,7 @@ from enum import IntEnum
 from board.checks.allergens.dietary_needs import Need
 from board.checks.allergens.ingredient_facts import Stuff
 from board.checks.allergens.verdict import Reason, Verdict
-from board.facts import deeds
+from board.checks.raw_food import DishWork, RawLine, Took, heats
 from board.facts.diets import COOKED_CELSIUS
 from board.facts.food import said_cooked
 from board.facts.origins import Origin
@@ -61,13 +61,12 @@ class Cooked:
     why: str = ""
 
 
-def undercooked(dish: Dish, stuff: list[Stuff], need: Need, rules: RuleSet) -> Iterator[Reason]:
+def undercooked(work: DishWork, stuff: list[Stuff], need: Need, rules: RuleSet) -> Iterator[Reason]:
     """Every reason against a dish for one more easily harmed: raw classes of food first, then what carries Listeria."""
-    stuff = [replace(each, written=_written(dish, each)) for each in stuff]
-    classes = {found for each in stuff if (found := _raw_class(each)) is not None}
     for each in stuff:
-        yield from _raw(dish, each, need, rules, alone=len(classes) == 1)
-        yield from _risky(dish, each, need)
+        each = replace(each, written=_written(work.dish, each))
+        yield from _raw(work, each, need, rules)
+        yield from _risky(work, each, need)
         if need.diet is not None and need.diet.chokes:
             yield from _can_choke(each, need)
 
@@ -94,13 +93,13 @@ def _raw_class(stuff: Stuff) -> str | None:
     )
 
 
-def _raw(dish: Dish, stuff: Stuff, need: Need, rules: RuleSet, *, alone: bool) -> Iterator[Reason]:
+def _raw(work: DishWork, stuff: Stuff, need: Need, rules: RuleSet) -> Iterator[Reason]:
     food_class = _raw_class(stuff)
     if food_class is None or food_class not in COOKED_CELSIUS:
-        yield from _raw_egg_at_home(dish, stuff, need)
+        yield from _raw_egg_at_home(stuff, need)
         return
     what = _CALLED.get(food_class, "meat")
-    cooked = _cooked(dish, stuff, food_class, rules, alone=alone)
+    cooked = _cooked(work, stuff, food_class, rules)
     mend = f"Take pasteurised {stuff.food}, or cook" if what == "egg" else "Cook"
     if cooked.done is Done.RAW and any(part.name in BOUGHT_COOKED for part in stuff.parts) and not cooked.why:
         ask = f"Write `cooked {stuff.food}` where it is."
@@ -116,7 +115,7 @@ def _raw(dish: Dish, stuff: Stuff, need: Need, rules: RuleSet, *, alone: bool) -
         yield Reason(Verdict.ASK, need, stuff.food, why, need.source, stuff.loc, ask)
 
 
-def _raw_egg_at_home(dish: Dish, stuff: Stuff, need: Need) -> Iterator[Reason]:
+def _raw_egg_at_home(stuff: Stuff, need: Need) -> Iterator[Reason]:
     words = stems(stuff.written)
     at_home = any(holds(words, stems(said)) for said in ("home made", "homemade", "fresh"))
     if at_home and not _is_pasteurised(stuff) and any(part.name in OF_RAW_EGG_AT_HOME for part in stuff.parts):
@@ -126,44 +125,61 @@ def _raw_egg_at_home(dish: Dish, stuff: Stuff, need: Need) -> Iterator[Reason]:
         )
 
 
-def _cooked(dish: Dish, stuff: Stuff, food_class: str, rules: RuleSet, *, alone: bool) -> Cooked:
-    """How far the steps of a dish cook one class of food. Raw words go before heat, a probe's figure before words.
+def _heated(work: DishWork, stuff: Stuff, food_class: str) -> tuple[RawLine, list[tuple[Step, Took]]]:
+    """The food as a line of its dish, and every step that heats, with whether the food is in it."""
+    line = next(line for loc, line in all_lines(work.dish) if stuff.loc == (*work.loc, *loc))
+    raw = RawLine(stuff.loc, line, food_class)
+    steps = [task for task in work.all_steps() if heats(task) or task.care.reheats]
+    return raw, [(task.work, work.took(task, raw)) for task in steps if isinstance(task.work, Step)]
 
-    `alone`: no other class of raw food is in the dish, so that a figure can only be about this one.
-    """
-    hot = [step for step in dish.steps if step.on_heat or deeds.says_heat(step.step)]
-    words = stems(stuff.food)
 
-    def is_about(step: Step) -> bool:
-        said = stems(step.step)
-        return alone or _cooks(step, food_class) or any(word in said for word in words)
-
-    enough = [step for step in hot if _is_enough(step, food_class, rules)]
+def _cooked(work: DishWork, stuff: Stuff, food_class: str, rules: RuleSet) -> Cooked:
+    """How far the steps of a dish cook one food. Raw words go before heat, unless a step names the food and its figure;
+    a figure goes before words. A step counts whose heat reaches this food: `DishWork.took`."""
+    raw, heated = _heated(work, stuff, food_class)
+    hot = [step for step, took in heated if took >= Took.CARRIED]
+    named = [step for step, took in heated if took is Took.NAMED]
     boiled_hard = food_class == "eggs" and any(
-        _is_long_enough(step, food_class) and _said((step.step,), HARD_BOILED) and "egg" in stems(step.step)
-        for step in hot
+        _is_long_enough(step, food_class) and _said((step.step,), HARD_BOILED) for step in named
     )
-    sure = boiled_hard or any(is_about(step) for step in enough)
-    texts = (
-        dish.dish,
-        stuff.written,
-        *(text for step in dish.steps for text in (step.step, step.look_for or "", step.how or "")),
-    )
+    sure = boiled_hard or any(_is_enough(step, food_class, rules) for step in named)
+    others = [task.node.name for task in work.tasks if not heats(task) and work.names(task, raw)]
+    sure = sure and not _said(tuple(others), STAYS_RAW[food_class])
+    texts = (work.dish.dish, stuff.written, *_texts(work, raw))
+    says = any(_cooks(step, food_class) for step in hot)
     if not sure and (word := _said(texts, STAYS_RAW[food_class])):
         on_heat = any(_said((step.step,), STAYS_RAW[food_class]) for step in hot)
-        says = any(_cooks(step, food_class) for step in hot)
-        return Cooked(Done.PERHAPS if on_heat or says else Done.RAW, f"the plan says {word!r}")
+        enough = any(_is_enough(step, food_class, rules) for step in hot)
+        return Cooked(Done.PERHAPS if on_heat or says or enough else Done.RAW, f"the plan says {word!r}")
     if not sure and (word := _said(texts, BARELY_COOKED[food_class])):
-        says = any(_cooks(step, food_class) for step in hot)
-        return Cooked(Done.PERHAPS if says else Done.UNDER, f"the plan says {word!r}")
-    if enough or sure or any(_cooks(step, food_class) and step.until is None for step in hot):
+        enough = any(_is_enough(step, food_class, rules) for step in hot)
+        return Cooked(Done.PERHAPS if says or enough else Done.UNDER, f"the plan says {word!r}")
+    if sure or any(
+        _is_enough(step, food_class, rules)
+        or (step.until is None and (_cooks(step, food_class) or _is_long_enough(step, food_class)))
+        for step in hot
+    ):
         return Cooked(Done.THROUGH)  # how hot `cooks: eggs` gets is checked by the food-safety rules
-    if any(_is_long_enough(step, food_class) for step in hot if step.until is None):
-        return Cooked(Done.THROUGH)
-    low = [step.until.celsius for step in hot if step.until is not None and is_about(step)]
+    low = [step.until.celsius for step in hot if step.until is not None]
     if low:
         return Cooked(Done.UNDER, f"cooked to {max(low):g} °C only")
-    return Cooked(Done.PERHAPS if hot else Done.RAW)
+    if hot or any(took for _, took in heated):
+        return Cooked(Done.PERHAPS)
+    return Cooked(Done.PERHAPS if heated and not _is_cold_at_last(work, raw) else Done.RAW)
+
+
+def _texts(work: DishWork, line: RawLine) -> Iterator[str]:
+    """What the steps say in which this food may be: those that name another food are not about it."""
+    for task in work.tasks:
+        step = task.work
+        if isinstance(step, Step) and work.took(task, line):
+            yield from (step.step, step.look_for or "", step.how or "")
+
+
+def _is_cold_at_last(work: DishWork, line: RawLine) -> bool:
+    """Whether a step names this food, and nothing that follows heats: no words leave room for its being cooked."""
+    about = [task for task in work.tasks if work.took(task, line) is Took.NAMED]
+    return any(not any(heats(each) for each in work.following(task)) for task in about)
 
 
 def _is_enough(step: Step, food_class: str, rules: RuleSet) -> bool:
@@ -196,7 +212,7 @@ def _is_long_enough(step: Step, food_class: str) -> bool:
     )  # fmt: skip
 
 
-def _risky(dish: Dish, stuff: Stuff, need: Need) -> Iterator[Reason]:
+def _risky(work: DishWork, stuff: Stuff, need: Need) -> Iterator[Reason]:
     """What carries Listeria and the like until it is steaming hot."""
     found = [risk for risk in RISKS if risk.trait in {*stuff.holds, *stuff.may_hold, *stuff.only_named}]
     sure = [risk for risk in found if risk.sure and risk.trait in stuff.holds]
@@ -207,7 +223,7 @@ def _risky(dish: Dish, stuff: Stuff, need: Need) -> Iterator[Reason]:
     if not found or _is_said_through(stuff):
         return
     risk = (sure or found)[0]
-    done = _steaming(dish, risk)
+    done = _steaming(work, stuff, risk)
     if done is Done.THROUGH or (risk.trait is Origin.RAW_MILK and _is_pasteurised(stuff)):
         return
     if risk.trait is Origin.SPROUTS:
@@ -223,14 +239,15 @@ def _risky(dish: Dish, stuff: Stuff, need: Need) -> Iterator[Reason]:
     yield Reason(Verdict.NOT_SAFE if certain else Verdict.ASK, need, stuff.food, told, risk.source, stuff.loc, mend)
 
 
-def _steaming(dish: Dish, risk: Risk) -> Done:
-    hot = [step for step in dish.steps if step.on_heat or deeds.says_heat(step.step)]
-    if not hot:
-        return Done.RAW
+def _steaming(work: DishWork, stuff: Stuff, risk: Risk) -> Done:
+    _, heated = _heated(work, stuff, "")
+    hot = [step for step, took in heated if took >= Took.CARRIED]
     if any(step.until is not None and step.until.celsius >= STEAMING for step in hot):
         return Done.THROUGH
     minor = risk.trait in (Origin.CURED_MEAT, Origin.COLD_CUTS, Origin.SMOKED_FISH)
-    return Done.THROUGH if minor and any(_is_long_enough(step, "eggs") for step in hot) else Done.PERHAPS
+    if minor and any(_is_long_enough(step, "eggs") for step in hot):
+        return Done.THROUGH
+    return Done.PERHAPS if any(took for _, took in heated) else Done.RAW
 
 
 def _is_pasteurised(stuff: Stuff) -> bool:

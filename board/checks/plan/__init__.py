@@ -1,4 +1,4 @@
 """Checks of a plan alone.
 
-For the other rooms: `cautions`, `every`, `figures`, `guesses`, `holding`, `on_your_word`, `raw_food`.
+For the other rooms: `cautions`, `every`, `figures`, `guesses`, `holding`, `on_your_word`.
 """

@@ -6,7 +6,7 @@ From the plan alone, by its words and places.
 from collections.abc import Iterator
 
 from board.checks.plan.figures import Figures
-from board.checks.plan.raw_food import (
+from board.checks.raw_food import (
     MEATS,
     DishWork,
     RawLine,

@@ -3,7 +3,7 @@
 from board.checks.plan.before_cooking import is_held_before
 from board.checks.plan.cooking import enough
 from board.checks.plan.figures import Figures
-from board.checks.plan.raw_food import MEATS, DishWork, RawLine, dishes, heats, kept_minutes, oven_celsius, tools_text
+from board.checks.raw_food import MEATS, DishWork, RawLine, dishes, heats, kept_minutes, oven_celsius, tools_text
 from board.facts import deeds, faults
 from board.plan.load import PlanFile
 from board.plan.resolve.assume import Task

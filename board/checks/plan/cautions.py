@@ -6,7 +6,7 @@ import functools
 import re
 from collections.abc import Iterator
 
-from board.checks.plan.raw_food import dishes, is_ready, touched
+from board.checks.raw_food import dishes, is_ready, touched
 from board.facts import deeds
 from board.facts.dangers import ALCOHOL, EVERY, FLOWERS, RAW_EGG, RAW_EGG_DISHES, RAW_SPROUTS, Danger
 from board.facts.food import facts, said_cooked

@@ -8,9 +8,12 @@ from collections.abc import Iterator
 
 from board.checks.plan.figures import Figures
 from board.checks.plan.precedence import Between
+from board.checks.raw_food import DishWork, RawLine, Took, dishes, heats
+from board.facts.eaten_raw import UNDERDONE
 from board.facts.limits import Cook
-from board.facts.phrases import folded
+from board.facts.phrases import folded, stems
 from board.facts.rule_set import RuleSet
+from board.facts.rule_sets import rule_set
 from board.facts.workings import BOILS
 from board.plan.load import PlanFile
 from board.plan.phrases.durations import short
@@ -25,11 +28,12 @@ def what_is_cooked_gets_hot_enough(file: PlanFile) -> list[Snag]:
     """food 1: `until` is below what the class of food requires, or not held there. Source: the rule set's `cook`,
     `roasts`.
 
-    A roast may follow the table of roasts, if the rules have one.
+    A roast may follow the table of roasts, if the rules have one. Where no step says what it `cooks`, the class is the
+    food's; of a whole cut, fish or eggs, which some eat so on purpose, it is then asked.
     """
     say = Figures(file)
     found = []
-    for task, cooks, core in _cooked(file):
+    for task, cooks, core in (*_cooked(file), *_too_cool(file)):
         cook = say.rules.cook_for(rule_class(cooks))
         place, about = _place(file, task, "until", "cooks"), About((task.node.id,))
         if cook is None:
@@ -41,8 +45,13 @@ def what_is_cooked_gets_hot_enough(file: PlanFile) -> list[Snag]:
             mend = f"Write `until: {mended(say, cook)}`, and cook it to that by the probe."
             roasts = cooks == ROAST and say.rules.roast_hold_seconds(core.celsius) is not None
             source = f"{cook.source}; {say.rules.roasts_source}" if roasts else cook.source
-            found.append(Snag("food 1", Weight.STOP, message, mend, place, safety=True, source=source, about=about))
+            asked = task.care.cooks is None and cooks not in _NEVER_UNDERDONE
+            weight = Weight.ASK if asked else Weight.STOP
+            found.append(Snag("food 1", weight, message, mend, place, safety=True, source=source, about=about))
     return found
+
+
+_NEVER_UNDERDONE = ("poultry", "ground meat")  # not on purpose either: FDA Food Code 3-401.11(C), (D); from memory
 
 
 def _cooked(file: PlanFile) -> Iterator[tuple[Task, str, Core]]:
@@ -50,6 +59,64 @@ def _cooked(file: PlanFile) -> Iterator[tuple[Task, str, Core]]:
     for task in file.filled.tasks.values():
         if task.care.cooks is not None:
             yield task, task.care.cooks, task.care.core or Core(celsius=-100)
+
+
+def _too_cool(file: PlanFile) -> Iterator[tuple[Task, str, Core]]:
+    """Each step whose figure is too low for a raw food of its dish, though it does not say which class it cooks."""
+    rules, told = rule_set(file.plan.rules), set[tuple[str, str]]()
+    for work in dishes(file):
+        for line in work.raw:
+            task = is_too_cool(rules, work, line)
+            if task is not None and task.care.core is not None and (task.node.id, line.raw) not in told:
+                told.add((task.node.id, line.raw))
+                yield task, class_of(task, line), task.care.core
+
+
+def is_too_cool(rules: RuleSet, work: DishWork, line: RawLine) -> Task | None:
+    """The step with the highest figure for this food, where it is too low and nothing hotter follows; None if there is
+    none, or if it says what it `cooks`, which is checked by itself."""
+    if rules.cook_for(line.raw) is None or says_cooked(rules, work, line):
+        return None
+    on_it = [each for each in work.all_steps() if work.took(each, line) >= Took.CARRIED and heats(each)]
+    hottest = max((each for each in on_it if each.care.core), key=_celsius, default=None)
+    if hottest is None or hottest.care.cooks is not None:
+        return None
+    after = (each for each in on_it if each.node.id in work.after[hottest.node.id] and each.care.core is None)
+    return None if any(work.cooks(each, line) for each in after) else hottest
+
+
+def _celsius(task: Task) -> float:
+    return task.care.core.celsius if task.care.core is not None else -100.0
+
+
+def class_of(task: Task, line: RawLine) -> str:
+    """The class a step cooks a food as: what it `cooks`, else the food's; of a whole cut that it roasts, a roast's."""
+    is_roast = line.raw == "whole cut" and "roast" in stems(task.node.name)
+    return task.care.cooks or (ROAST if is_roast else line.raw)
+
+
+def says_cooked(rules: RuleSet, work: DishWork, line: RawLine) -> bool:
+    """Whether a step that took up this food says it cooks its class, or gets as hot as the class requires."""
+    for task in work.all_steps():
+        core, cooks = task.care.core, task.care.cooks
+        if task.care.reheats or work.took(task, line) < Took.CARRIED:
+            continue
+        if core is not None and rules.cooked_enough(
+            line.raw, core.celsius, core.minutes, math.inf, roast=class_of(task, line) == ROAST
+        ):
+            return True
+        if cooks is not None and rule_class(cooks) == line.raw:
+            return True
+    return False
+
+
+def says_underdone(work: DishWork, task: Task, line: RawLine) -> bool:
+    """Whether a step's own words say that this poultry or ground meat stays red or pink inside."""
+    if line.raw not in ("poultry", "ground meat") or work.took(task, line) < Took.CARRIED:
+        return False
+    written = task.work
+    texts = (task.node.name, *((written.look_for, written.how) if written is not None else ()))
+    return any(text and UNDERDONE.search(folded(text)) for text in texts)
 
 
 def enough(rules: RuleSet, cooks: str, core: Core, rest_minutes: float) -> bool:

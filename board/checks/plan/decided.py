@@ -1,6 +1,6 @@
 """Whether a question may leave out what makes food safe."""
 
-from board.checks.plan.raw_food import dishes, heats
+from board.checks.raw_food import dishes, heats
 from board.plan.load import PlanFile
 from board.plan.resolve.assume import Task
 from board.plan.snag import About, Snag, Weight

@@ -69,6 +69,7 @@ CHECKS: tuple[Check, ...] = (
     cooking.what_is_reheated_gets_hot_enough,
     cooking.what_is_reheated_gets_hot_soon,
     holding.what_is_kept_hot_is_hot_enough,
+    holding.what_a_tool_cooks_is_hot_enough,
     holding.the_fridge_is_cold_enough,
     holding.what_thaws_has_time_to,
     holding.what_keeps_cold_keeps_so_long,

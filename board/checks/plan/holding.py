@@ -8,6 +8,7 @@ from board.plan.load import PlanFile
 from board.plan.phrases.durations import short
 from board.plan.places import Loc
 from board.plan.resolve.assume import FilledWay, Task
+from board.plan.resolve.food_safety import in_hot_tool, tool_is_hot
 from board.plan.snag import About, Snag, Weight
 
 DAY_MINUTES = 24 * 60
@@ -39,6 +40,26 @@ def what_is_kept_hot_is_hot_enough(file: PlanFile) -> list[Snag]:
             mend = "Set the oven higher, and let its range begin no lower: `40 min in the oven at 80 C (70 to 95 C)`."
             place, why, about = file.places.of((*loc, "keeps")), task.care.by.beside(""), About((task.node.id,))
             found.append(Snag("food 6", Weight.STOP, message, mend, place, safety=True, source=why, about=about))
+    return list(dict.fromkeys(found))
+
+
+def what_a_tool_cooks_is_hot_enough(file: PlanFile) -> list[Snag]:
+    """food 2: a bath whose heat is not said, or a slow cooker set to keep warm, in which food that spoils is cooked.
+    Source: USDA FSIS, slow cookers and food safety, from memory; the rule set's `hot_holding`."""
+    say, found = Figures(file), list[Snag]()
+    limit = say.rules.hot_holding
+    for task in file.filled.tasks.values():
+        for way, _ in _ways(task):
+            name, where = task.node.name, way.where
+            if not (task.care.spoils and in_hot_tool(where, name)):
+                continue
+            if tool_is_hot(task.care, where, name, say.rules) is not None:
+                continue
+            message = f"{name} does not say how hot it is kept; {say.asks(f'{say.limit(limit)} or above')}"
+            figure = f"{limit.fahrenheit:g} F" if say.fahrenheit else f"{limit.celsius:g} C"
+            mend = f"Write what its middle reaches: `until: {figure}` or more. A setting to keep warm cooks nothing."
+            place, about = file.places.of((*task.node.loc, "step")), About((task.node.id,))
+            found.append(Snag("food 2", Weight.ASK, message, mend, place, safety=True, about=about))
     return list(dict.fromkeys(found))
 
 

@@ -1,12 +1,11 @@
 """Whether raw food is cooked, and how hot: what the plan leaves open is asked. From the plan alone."""
 
-import math
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from board.checks.plan.cooking import enough, mended
+from board.checks.plan.cooking import is_too_cool, mended, says_cooked, says_underdone
 from board.checks.plan.figures import Figures
-from board.checks.plan.raw_food import DishWork, RawLine, dishes, heats, kept_minutes, oven_celsius
+from board.checks.raw_food import DishWork, RawLine, Took, dishes, heats, kept_minutes, oven_celsius
 from board.facts import deeds
 from board.facts.eaten_raw import (
     EATEN_ALIVE,
@@ -21,7 +20,6 @@ from board.facts.eaten_raw import (
 from board.facts.faults import FREEZE_DAYS
 from board.facts.limits import Cook
 from board.plan.load import PlanFile
-from board.plan.phrases.food_safety import rule_class
 from board.plan.resolve.assume import Task
 from board.plan.snag import Snag, Weight
 
@@ -31,11 +29,12 @@ AT_RISK = "whoever is pregnant, very young, old or ill"
 @dataclass(frozen=True, slots=True)
 class NotCooked:
     """A raw food that nothing in the plan says is cooked through. `by`: the step that heats it, without saying how hot;
-    None if no step does. `on_purpose`: the dish is one that is eaten raw."""
+    None if no step does. `on_purpose`: the dish is one that is eaten raw. `underdone`: by the words of the step."""
 
     food: RawLine
     by: Task | None
     on_purpose: bool
+    underdone: bool = False
 
 
 def raw_food_is_cooked(file: PlanFile) -> list[Snag]:
@@ -60,13 +59,21 @@ def _snag(file: PlanFile, say: Figures, work: DishWork, each: NotCooked, cook: C
     source = f"{say.rules.title}: {say.limit(cook.degrees)} ({each.food.raw}); {cook.source}"
     write = f"`until: {mended(say, cook)}`"
     if each.by is not None:
+        place = file.places.of((*each.by.node.loc, "step"))
+        if each.underdone:
+            message = f"{dish}: by the words of {each.by.node.name}, its {food} is not cooked through"
+            mend = f"Cook it until nothing in it is pink or red, with {write}, and write so."
+            return Snag("food 2", Weight.ASK, message, mend, place, safety=True, source=source)
+        if each.by.care.core is not None and work.took(each.by, each.food) < Took.CARRIED:
+            message = f"nothing says that {each.by.node.name} has the {food.partition(',')[0]} in it ({dish})"
+            mend = "Name it in the step that cooks it, or write it there under `uses`."
+            return Snag("food 2", Weight.ASK, message, mend, place, safety=True, source=source)
         message = f"{each.by.node.name} does not say how hot the middle gets ({dish}: {food})"
         mend = f"Write {write} at that step, and cook it to that by the probe."
         if each.food.raw == "fish":
             mend = (
                 f"Write {write} there, or the sign it is done by: `look for: opaque, flakes`, `look for: shells open`."
             )
-        place = file.places.of((*each.by.node.loc, "step"))
         return Snag("food 2", Weight.ASK, message, mend, place, safety=True, source=source)
     place = file.places.of(each.food.loc)
     if each.on_purpose:
@@ -79,12 +86,17 @@ def _snag(file: PlanFile, say: Figures, work: DishWork, each: NotCooked, cook: C
 
 
 def not_cooked(say: Figures, work: DishWork) -> Iterator[NotCooked]:
-    """Each raw food of a dish that nothing says is cooked through."""
+    """Each raw food of a dish that nothing says is cooked through; what food 1 has a figure against, it tells."""
     for line in work.raw:
-        if say.rules.cook_for(line.raw) is None or _says_cooked(say, work, line) or _is_plainly_done(work, line):
+        if say.rules.cook_for(line.raw) is None or is_too_cool(say.rules, work, line) is not None:
             continue
-        heating = [task for task in _all_steps(work) if work.heats(task, line)]
-        named = [task for task in heating if work.names(task, line)]
+        heating = [task for task in work.all_steps() if work.heats(task, line)]
+        contrary = next((each for each in heating if says_underdone(work, each, line)), None)
+        if contrary is not None:
+            yield NotCooked(line, contrary, on_purpose=False, underdone=True)
+        if contrary is not None or says_cooked(say.rules, work, line) or _is_plainly_done(work, line):
+            continue
+        named = [task for task in heating if work.took(task, line) is Took.NAMED]
         cooking = [task for task in named if work.cooks(task, line)] or named
         if cooking:
             yield NotCooked(line, cooking[-1], on_purpose=False)
@@ -96,38 +108,17 @@ def not_cooked(say: Figures, work: DishWork) -> Iterator[NotCooked]:
             yield NotCooked(line, None, on_purpose=False)
 
 
-def _all_steps(work: DishWork) -> list[Task]:
-    """The dish's own steps, and those of other dishes that take them up."""
-    ids = {task.node.id for task in work.tasks}
-    later = [id_ for id_ in work.every if id_ not in ids and any(id_ in work.after[own] for own in ids)]
-    return [*work.tasks, *(work.every[id_] for id_ in later)]
-
-
-def _says_cooked(say: Figures, work: DishWork, line: RawLine) -> bool:
-    """Whether a step says it cooks that class, or gets as hot as the class requires."""
-    for task in work.tasks:
-        core = task.care.core
-        if task.care.reheats:
-            continue
-        if core is not None and enough(say.rules, line.raw, core, math.inf):
-            return True
-        if task.care.cooks is not None and rule_class(task.care.cooks) == line.raw:
-            return True
-    return False
-
-
 def _is_plainly_done(work: DishWork, line: RawLine) -> bool:
     """Whether a step cooks it through in a way that nobody probes: biscuits, stew, bacon, what is done by the eye."""
     words = " ".join((work.dish.dish, *(task.node.name for task in work.tasks)))
-    for task in _all_steps(work):
+    for task in work.all_steps():
         minutes, celsius = min(way.takes.low for way in task.ways), oven_celsius(task)
         name = task.node.name
         hard = minutes >= 8 and deeds.hard_boils(name)  # common practice, no source
-        # Whatever else the step names: `bake the apple tart`, `boil the pasta`.
-        if line.raw == "eggs" and heats(task) and (hard or is_baked_through(words, name, celsius, minutes)):
-            return True
-        if not work.heats(task, line):
+        if not heats(task) or work.took(task, line) < Took.CARRIED:
             continue
+        if line.raw == "eggs" and (hard or is_baked_through(words, name, celsius, minutes)):
+            return True
         if is_done_by_eye(line.raw, task.work.look_for or "" if task.work is not None else ""):
             return True
         if THIN_CURED.search(line.line.food.casefold()):

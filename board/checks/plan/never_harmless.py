@@ -7,7 +7,7 @@ from collections.abc import Iterator
 
 from board.checks.plan.figures import Figures
 from board.checks.plan.how_hot import frozen_minutes, may_hold_parasites, not_cooked
-from board.checks.plan.raw_food import DishWork, dishes, heats, kept_minutes, oven_celsius, tools_text
+from board.checks.raw_food import DishWork, dishes, heats, kept_minutes, oven_celsius, tools_text
 from board.facts import deeds, faults
 from board.facts.poisons import (
     ACID,

@@ -8,7 +8,7 @@ import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from board.checks.plan.raw_food import DishWork, RawLine, dishes, heats, is_ready, touched
+from board.checks.raw_food import DishWork, RawLine, dishes, heats, is_ready, touched
 from board.checks.sheet.timed import Timed
 from board.checks.sheet.tools import in_hand_before, in_hand_until, is_washed, names_wash_of, tools_of
 from board.facts import deeds, faults

@@ -4,7 +4,7 @@ from typing import Literal, TypedDict
 
 from board.output.schemas.units import Count
 
-VerdictWord = Literal["safe", "ask", "not safe"]
+VerdictWord = Literal["nothing found", "ask", "not safe"]
 
 
 class GuestForm(TypedDict):

@@ -15,7 +15,7 @@ from board.output.schemas.review import EveningForm
 from board.output.schemas.sheet import SheetForm
 from board.output.schemas.table import TableForm
 
-FORMAT = 1  # raised where a key changes its meaning or goes; a new key leaves it
+FORMAT = 2  # raised where a key changes its meaning or goes; a new key leaves it
 FORMS: dict[str, Any] = {
     "book": BookForm,
     "check": CheckForm,

@@ -2,7 +2,7 @@
 
 import pytest
 
-from board.checks.plan.raw_food import raw_class_of
+from board.checks.raw_food import raw_class_of
 
 
 @pytest.mark.parametrize(
