@@ -63,6 +63,7 @@ FINDINGS = {
     "time 10": "less time than the work takes",
     "time 11": "nobody has hours when a course is wanted",
     "time 12": "a job that stands outside its usual hour",
+    "time 13": "jobs of which nobody knows when",
     "keeping 1": "longer between two steps than a result keeps",
     "keeping 2": "longer between two steps than `at most` or `at once` allows",
     # what can hurt guests
@@ -143,6 +144,7 @@ _BUT = {
     **dict.fromkeys(("plan 16", "guests 7", "guests 8", "guests 10", "guests 11"), ("mind",)),
     "food 16": ("ask",),
     "kitchen 9": ("stop", "mind"),
+    "time 13": ("ask",),
     "guests 12": ("ask", "mind", "note"),
     "buying 8": ("mind", "note"),
     **dict.fromkeys(("kitchen 8", "shelf 2", "buying 1", "buying 4", "table 4"), ("note",)),

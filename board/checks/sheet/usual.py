@@ -10,6 +10,7 @@ from board.plan.resolve.absences import absences, free_of
 from board.plan.snag import Snag, Weight
 from board.sheet.run_sheet import Slot
 
+GUESSED_HOURS = ("last-hours", "any-time-by-words")  # no hour is usual
 _MOST_NAMED = 2  # of what had the hands
 
 
@@ -17,6 +18,7 @@ def jobs_stand_at_their_usual_hour(timed: Timed) -> list[Snag]:
     """time 12: a job that is sooner or later than is usual, since the hands had no time for it then. What is not done
     at all before it should be is among what the timetable gives up; what chills may chill for longer."""
     slots, found = timed.sheet.by_id(), []
+    guessed = {id_ for each in timed.file.filled.assumed if each.kind in GUESSED_HOURS for id_ in each.tasks}
     for link in timed.file.filled.links:
         first, second = slots[link.first], slots[link.second]
         gap = int((second.start - first.end) / timedelta(minutes=1))
@@ -24,6 +26,8 @@ def jobs_stand_at_their_usual_hour(timed: Timed) -> list[Snag]:
         if not link.usual or gap < 0 or first.lane == "fridge" or (least <= gap and (most is None or gap <= most)):
             continue
         of_job, other = (second, first) if link.firm else (first, second)
+        if of_job.id in guessed:
+            continue
         order = "after" if link.firm else "before"
         usual = f"{f'{shared.short(link.least)} to' if link.least else 'at most'} {shared.short(most or 0)} is usual"
         message = f"{of_job.name} stands {shared.short(gap)} {order} {other.name}; {usual}"
