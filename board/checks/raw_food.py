@@ -13,6 +13,7 @@ from enum import IntEnum
 from graphlib import TopologicalSorter
 
 from board.facts import deeds
+from board.facts.eaten_raw import only_browns_ice
 from board.facts.food import raw_class
 from board.facts.mentions import FORMS
 from board.facts.phrases import NEUTRAL, folded, stems
@@ -83,6 +84,11 @@ class DishWork:
     def before(self, task: Task) -> list[Task]:
         """The dish's own steps before it."""
         return [each for each in self.tasks if task.node.id in self.after[each.node.id]]
+
+    def only_browns_ice(self, task: Task) -> bool:
+        """Whether a step browns this dish round an ice that stays frozen."""
+        minutes = min(way.takes.low for way in task.ways)
+        return only_browns_ice(self.dish.dish, (line.food for _, line in self.foods), task.node.name, minutes)
 
     def names(self, task: Task, *lines: RawLine) -> bool:
         """Whether a step names one of these raw foods; all of the dish's, if none is given."""

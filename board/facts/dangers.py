@@ -27,8 +27,12 @@ ALCOHOL = Danger(
 FLAME = Danger(
     "flame",
     ("candle", "lantern", "tealight", "tea light", "torch", "blowtorch", "flamb", "open fire", "fireplace", "sparkler",
-     "oil lamp", "fire bowl", "fire pit", "gas ring", "camping stove", "fondue", "rechaud", "light the fire"),
-    ("candied", "fondue bread"),
+     "oil lamp", "fire bowl", "fire pit", "gas ring", "camping stove", "fondue", "rechaud", "wick", "taper", "votive",
+     "night light", "nightlight", "candelabra", "menorah", "bonfire", "brazier", "log burner", "logburner",
+     "wood burner", "woodburner", "chiminea", "hearth", "log fire", "kindl", "ignite", "alight", "light the fire",
+     "set fire", "set light", "open flame", "naked flame"),
+    ("candied", "fondue bread", "wicker", "kindly", "tapered", "flameless candles", "electric candles", "led candles",
+     "battery candles", "electric lanterns", "led lanterns", "led tea lights"),
 )  # fmt: skip
 CHARCOAL = Danger(
     "charcoal", ("charcoal", "barbecue", "bbq", "smoker", "hibachi", "tandoor", "embers", "grill outdoors")

@@ -4,6 +4,9 @@ Words of dishes and steps: common practice, no source, except where one stands.
 """
 
 import re
+from collections.abc import Iterable
+
+from board.facts.phrases import folded
 
 # Meat and fish. `cured`: salt, sugar and acid cook nothing.
 _RAW_DISHES = re.compile(
@@ -58,6 +61,24 @@ def is_baked_through(words: str, step: str, celsius: float | None, minutes: int)
     if celsius is not None:  # a slow meringue dries for an hour and more
         return re.search(r"\bmeringues?|pavlova", folded) is not None and minutes >= 60 and celsius >= 90
     return _OF_BATTER.search(folded) is not None
+
+
+# A browned meringue round ice cream: the middle stays frozen, and no probe has any business there.
+_ICE = re.compile(
+    r"\b(?:ice[ -]?creams?|sorbets?|gelatos?|granitas?|parfaits?|semifreddos?|frozen yogh?urts?|alaska)\b"
+)
+_ROUND_ICE = re.compile(
+    r"\b(?:alaska|meringue|brown\w*|golden|colou?r\w*|torch\w*|blow-?torch\w*|scorch\w*|flambe\w*)\b"
+)
+_BROWNED_MINUTES = 10  # common practice, no source
+
+
+def only_browns_ice(dish: str, foods: Iterable[str], step: str, minutes: int) -> bool:
+    """Whether a step only browns the outside of a dish with an ice inside: a few minutes in the oven, or a torch.
+    `minutes`: the least it takes."""
+    words = folded(f"{dish} {step}")
+    iced = _ICE.search(folded(" ".join((dish, *foods)))) is not None
+    return iced and minutes <= _BROWNED_MINUTES and _ROUND_ICE.search(words) is not None
 
 
 _SIMMERED_MINUTES = {"ground meat": 30}  # in a sauce; common practice, no source

@@ -16,7 +16,7 @@ _FILLERS = frozenset(words_of(
     "please then finally also first now quickly go just remember to must and"
 ))  # fmt: skip
 _AT_THE_END = frozenset(words_of(
-    "please now first last again too well low nicely ready everywhere together"
+    "please now first last again too well low nicely ready everywhere together alight burning lit"
 ))  # fmt: skip
 _PARTICLES = frozenset(words_of("out up down away off back round over together through going"))
 _ANOTHER_DEED = frozenset({"away", "off", "back"})  # `put the candles away`
@@ -30,6 +30,12 @@ _CONTAINERS = re.compile(
 )
 _PUT = frozenset(words_of("put pop place stick get stand"))
 _INTO_THE_COLD = re.compile(r"in(?:to)? the (?:fridge|refrigerator|icebox)\b")
+_SAME_DEEDS = (
+    (re.compile(r"^(?:set|put) (?:fire|light|flame) to\b|"
+                r"^(?:put|touch|set|hold) (?:a )?(?:match|flame|lighter|light) to\b|"
+                r"^ignite\b|^kindle\b|^light up\b|^(?:get|set)(?= .* (?:alight|burning|lit)$)"), "light"),
+    (re.compile(r"^(?:stick|pop|bung|whack|shove)(?= .*\b(?:on|out|away|in)\b)"), "put"),
+)  # fmt: skip
 _CLAUSES = re.compile(r"\s*(?:[,;&+/]|\band\b|\bthen\b)\s*", re.IGNORECASE)
 _BESIDE = re.compile(r"\s*\([^()]*\)")
 
@@ -97,6 +103,16 @@ def usual_job(name: str) -> UsualJob | None:
     return together
 
 
+_ANOTHER_DAY = re.compile(
+    r"\b(?:mon|tues|wednes|thurs|fri|satur|sun)days?\b|\b(?:tomorrow|tonight|yesterday|overnight|morning|night|week|days?)\b"
+)
+
+
+def says_another_day(name: str) -> bool:
+    """Whether its words may tell of a day that is not the guests'."""
+    return _ANOTHER_DAY.search(" ".join(words_of(name))) is not None
+
+
 def says_when(name: str) -> When | None:
     """The time that a job's own words tell; None if they tell none."""
     words = " ".join(words_of(name))
@@ -113,7 +129,14 @@ def _clauses(name: str) -> Iterator[tuple[str, ...]]:
         while words and words[0] in _FILLERS:
             words.pop(0)
         if words:
-            yield tuple(words)
+            yield words_of(_plain_deed(" ".join(words)))
+
+
+def _plain_deed(words: str) -> str:
+    """With its verb as the table has it: `set fire to the wicks` lights them."""
+    for phrase, verb in _SAME_DEEDS:
+        words = phrase.sub(verb, words, count=1)
+    return words
 
 
 def _clause(words: tuple[str, ...]) -> _Clause:

@@ -90,7 +90,7 @@ AFTER_DINNER = _after("over", 60)
 
 _LAY = ("lay the table", "lay the covers")
 _ON_THE_TABLE = ("set out the place cards", "light the candles")
-_FOR_A_DISH = "for (?:the )?(?!guests|after|every|us\\b|all\\b|later)"
+_FOR_A_DISH = "for (?!(?:the |our )?(?:guests|company|visitors|after|every|us\\b|all\\b|later|two\\b|\\d))"
 _OUT = "set out|put out|lay out|get out|bring out|place|arrange"
 _FETCH = "buy|get|fetch|collect|pick up"
 _CLOTH = "cloth|tablecloth|linen|runner|napkin|serviette"
@@ -105,6 +105,32 @@ _WHITE = (
 )
 _SPARKLING = "champagne|prosecco|cava|cremant|fizz|bubbly|bubbles|sekt|sparkling|sparkling wine"
 _SOFT = "water|soda|tonic|mixer|soft drink|juice|lemonade|cordial|squash|cola|ginger ale"
+_CHEESE = (
+    "cheese|cheese ?board|brie|camembert|stilton|cheddar|roquefort|gorgonzola|comte|gruyere|manchego|reblochon|"
+    "taleggio|gouda|parmesan|pecorino|wensleydale|cheshire|goat's cheese|blue"
+)
+_ICE = "ice ?cream|sorbet|gelato|granita|parfait|semifreddo|frozen yogh?urt"
+# Out of the cold, however it is put.
+_TAKE = "take|get|bring|lift|remove|fetch|pull|have|move|leave|let|allow"
+_FROM_COLD = (
+    "(?:out of|from|off) (?:the |its )?"
+    "(?:fridge|refrigerator|larder|icebox|cold|cooler|chiller|cool ?box|pantry|cellar)"
+)
+_PERISHABLE = (
+    "(?:\\w+ )?(?:meat|beef|lamb|pork|veal|venison|steak|joint|roast|fillet|chop|sausage|bird|chicken|duck|goose|"
+    "turkey|fish|salmon|cod|prawn|egg|cream|milk|yogh?urt|pate|terrine|ham|trifle|mousse|cheesecake|custard|tart|cake|"
+    "pudding)"
+)
+_FROM_FREEZER = "(?:out of|from) (?:the |its )?freezer"
+_TO_ROOM = "(?:room|serving|eating|drinking) temperature"
+_LOSE_CHILL = f"(?:{_TO_ROOM}|come (?:up|round)|lose (?:its|their|the) chill|warm up|temper|take the chill off)"
+
+
+def _out_of_the_cold(things: str, *ways: str) -> str:
+    """A phrase that brings one of these out of the cold: `take the brie from the fridge`."""
+    return rf"^(?:{_TAKE})\b.*\b(?:{things})(?:s|es)?\b.*\b(?:{'|'.join(ways)})\b"
+
+
 _BREAD = "bread|loaf|loaves|baguette|sourdough|ciabatta|focaccia|roll|bun"
 
 USUAL_JOBS: dict[str, UsualJob] = {
@@ -142,7 +168,8 @@ USUAL_JOBS: dict[str, UsualJob] = {
     ),
     "get dressed": UsualJob(
         25, window=_before("guests", 90, 10),
-        saying="^(?:get (?:dressed|changed|washed)|change(?: clothes)?|dress(?: up)?|shower|(?:have|take) a "
+        saying="^(?:get (?:dressed|changed|washed)|change(?: clothes)?|dress(?: up)?(?! (?:the|a|our)\\b)|shower|"
+        "(?:have|take) a "
         "(?:quick )?(?:shower|bath)|(?:wash|shower) and (?:change|dress)|do (?:my )?(?:hair|make ?up))\\b",
     ),
     "walk the dog": UsualJob(30, "walk|take out", "dog|puppy", _before("guests", 4 * 60)),
@@ -163,13 +190,25 @@ USUAL_JOBS: dict[str, UsualJob] = {
         "room|house|lounge|heat|heating|heater|radiator|thermostat|boiler|dining room|living room|patio heater",
         _before("guests", 120, 20),
     ),
+    "turn down the heat": UsualJob(
+        2, "turn down|turn off|switch off|lower|put down|turn low",
+        "heat|heating|heater|radiator|thermostat|boiler|patio heater|dining room", _before("guests", 60),
+    ),
+    "draw the curtains": UsualJob(
+        3, "draw|close|open|pull|shut|let down", "curtain|blind|shutter|drape", _before("guests", 120)
+    ),
     "cool the room": UsualJob(
         5, "cool|cool down|turn on|put on|switch on", "room|house|lounge|fan|air con|aircon|air conditioning|ac",
         _before("guests", 120, 15),
     ),
     "light the candles": UsualJob(
-        5, "light|hang and light", "candle|tea ?light|taper|lantern|night ?light|votive|candelabra|candlestick",
-        _before("guests", 15), bare=True,
+        5, "light|hang and light", "candle|tea ?light|taper|lantern|night ?light|votive|candelabra|candlestick|wick|"
+        "menorah",
+        _before("guests", 15), bare=True, unless="blow|snuff|douse|extinguish|put away",
+    ),
+    "blow out the candles": UsualJob(
+        3, "blow out|snuff|snuff out|extinguish|douse|put out all",
+        "candle|tea ?light|taper|lantern|night ?light|votive|candelabra|wick|flame|fire", AFTER_DINNER,
     ),
     "set out the candles": UsualJob(
         5, f"{_OUT}|put|hang", "candle|tea ?light|taper|lantern|votive|candelabra|candlestick|candle holder",
@@ -189,12 +228,17 @@ USUAL_JOBS: dict[str, UsualJob] = {
         saying="^(?:turn|switch|put) (?:on )?(?:the )?(?:porch|outside|outdoor|garden|path|drive)\\w* lights?",
     ),
     "light the fire": UsualJob(
-        15, "light|start|build|get going|kindle",
-        "fire|log fire|wood ?burner|log burner|wood ?stove|wood burning stove|fireplace|fire ?pit|hearth|chiminea",
-        _before("guests", 90, 10), bare=True,
+        15, "light|start|build|get going|make up|fire up|stoke|stoke up",
+        "fire|log fire|wood ?burner|log burner|stove|wood ?stove|wood burning stove|log|kindling|fireplace|fire ?pit|"
+        "fire ?bowl|brazier|bonfire|hearth|chiminea",
+        _before("guests", 90, 10), bare=True, unless="gas|camping|under",
+    ),
+    "lay the fire": UsualJob(
+        10, "lay|set|prepare|get ready|bring in|fetch|fetch in|carry in|chop|stack",
+        "fire|hearth|fireplace|log|kindling|firewood|basket of logs", _DAY_BEFORE, ("light the fire",),
     ),
     "light the barbecue": UsualJob(
-        10, "light|fire up|start|get going", "barbecue|barbeque|bbq|grill|charcoal|coal|smoker|pizza oven",
+        10, "light|fire up|start|start up|get going", "barbecue|barbeque|bbq|grill|charcoal|coal|smoker|pizza oven",
         _before("main", 90, 30), place="worktop", food=True,
     ),
     "choose the music": UsualJob(
@@ -277,7 +321,8 @@ USUAL_JOBS: dict[str, UsualJob] = {
     ),
     "warm the plates": UsualJob(
         5, "warm|warm up|heat|heat up", "plate|bowl|dish|serving dish|dinner plate", _before("main", 45),
-        minutes_a_guest=0.5, place="worktop",
+        minutes_a_guest=0.5, place="worktop", saying=r"^(?:put|place|set|stack|slide)\b.*\b(?:plates|bowls|dishes)\b.*"
+        r"\b(?:warming drawer|plate warmer|hot cupboard|low oven|warm oven|to warm)\b",
     ),
     "slice the bread": UsualJob(
         5, "slice|cut|cut up", _BREAD, _before("first", 60), minutes_a_guest=0.5, place="worktop", food=True,
@@ -292,6 +337,7 @@ USUAL_JOBS: dict[str, UsualJob] = {
     "take out the butter": UsualJob(
         3, "take out|get out|bring out|soften", "butter", _before("first", 120, 30), place="worktop", food=True,
         unless="for (?:the )?(?:cake|pastry|pie|sauce|biscuits?|cookies?|tart|crumble|icing|batter)",
+        saying=_out_of_the_cold("butter", _FROM_COLD, _LOSE_CHILL, "soften"),
     ),
     "put out the butter": UsualJob(
         3, f"{_OUT}|put|slice|cut", "butter|butter dish", _before("first", 30), food=True, unless="fridge|freezer|away"
@@ -301,17 +347,22 @@ USUAL_JOBS: dict[str, UsualJob] = {
         food=True,
     ),
     "take out the cheese": UsualJob(
-        10, "take out|get out|bring out|unwrap|arrange|set out|put out|lay out",
-        "cheese|cheese ?board|brie|camembert|stilton|cheddar|blue", _before("cheese", 75, 45), place="worktop",
-        food=True,
+        10, "take out|get out|bring out|unwrap|arrange|set out|put out|lay out", _CHEESE, _before("cheese", 75, 45),
+        place="worktop", food=True, saying=_out_of_the_cold(_CHEESE, _FROM_COLD, _LOSE_CHILL, "breathe", "ripen"),
     ),
     "take out the ice cream": UsualJob(
-        2, "take out|get out|bring out|soften", "ice ?cream|sorbet|gelato|parfait|semifreddo", _before("last", 20, 5),
-        place="worktop", food=True,
+        2, "take out|get out|bring out|soften|temper", _ICE, _before("last", 20, 5), place="worktop", food=True,
+        saying=_out_of_the_cold(_ICE, _FROM_COLD, _FROM_FREEZER, _LOSE_CHILL, "soften", "(?:in)?to the fridge"),
     ),
     "take it out of the fridge": UsualJob(
         5, window=_before("used", 45), place="worktop", food=True,
-        saying="^(?:take|get|bring|lift)\\b.*\\b(?:out of|from) the (?:fridge|refrigerator|larder|icebox)\\b",
+        saying=rf"{_out_of_the_cold('[a-z]+', _FROM_COLD, _TO_ROOM, 'lose (?:its|their) chill')}|"
+        rf"^(?:take|get|bring) (?:out (?:the |a )?{_PERISHABLE}(?:e?s)?|(?:the |a )?{_PERISHABLE}(?:e?s)? out)$",
+        unless="wine|bottle|beer|water|juice|champagne|prosecco",
+    ),
+    "dish up": UsualJob(
+        5, window=_before("main", 15), place="worktop", food=True,
+        saying="^(?:dish|plate|serve) (?:it |everything |the food |the main |dinner |supper |lunch )?up\\b",
     ),
     "empty the dishwasher": UsualJob(
         10, "empty|unload|unstack|take out|clear", "dishwasher", _before("guests", 120), place="worktop"
@@ -385,7 +436,9 @@ USUAL_JOBS: dict[str, UsualJob] = {
     "decant the wine": UsualJob(10, "decant", "wine|bottle|port", _before("main", 60, 30), place="worktop"),
     "open the white wine": UsualJob(3, "open|uncork", _WHITE, _before("first", 15)),
     "open the sparkling wine": UsualJob(3, "open|uncork|pop", f"{_SPARKLING}|cork", _before("guests", 10)),
-    "open the wine": UsualJob(3, "open|uncork", "wine|bottle", _before("first", 60)),
+    "open the wine": UsualJob(
+        3, "open|uncork", "wine|bottle|sherry|port|madeira|marsala|vermouth|sake", _before("first", 60)
+    ),
     "pour the welcome drinks": UsualJob(
         5, "pour|pour out|serve|hand round|hand out|pass round|offer",
         f"drink|aperitif|welcome drink|cocktail|punch|sherry|{_SPARKLING}", _after("guests", 15),
@@ -407,7 +460,7 @@ USUAL_JOBS: dict[str, UsualJob] = {
     ),
     "make the tea": UsualJob(
         10, "make|brew|serve|pour|prepare|do|get|boil|put on|fill",
-        "tea|mint tea|herbal tea|green tea|peppermint tea|infusion|tisane|kettle", _WITH_COFFEE,
+        "tea|mint tea|herbal tea|green tea|peppermint tea|infusion|tisane|kettle", _WITH_COFFEE, saying="^brew up$",
         unless=f"iced|cold|ice|cake|soak|smoke|{_FOR_A_DISH}",
         bare=True, place="worktop",
     ),
@@ -418,3 +471,5 @@ USUAL_JOBS: dict[str, UsualJob] = {
     ),
 }  # fmt: skip
 JOB_MINUTES = 10  # for a one-line job not listed above
+ANY_JOB = _before("guests", 180)  # when such a job is taken to be done; ours
+THAT_DAY = _THAT_DAY

@@ -48,7 +48,7 @@ def _decided(told: Assumed, slot: Slot, slots: dict[str, Slot]) -> bool:
         return isinstance(most, int) and most <= NARROW_MINUTES
     if told.kind == "takes":
         return "ours" in told.values or (isinstance(minutes, int) and minutes >= TOLD_MINUTES)
-    return told.kind in ("any-time", "eaten", "oven-heats", "guessed")
+    return told.kind in ("last-hours", "any-time", "eaten", "oven-heats", "guessed")
 
 
 def half_is_used(slot: Slot, minutes: int, slots: dict[str, Slot]) -> bool:

@@ -13,6 +13,10 @@ from board.plan.resolve.assumed import Kind, Value
 _ANY_TIME = "is done any time before the guests arrive"
 ASSUMED: dict[Kind, str] = {
     "before-guests": "is done before the guests arrive, if it can be",
+    "last-hours": (
+        "is done in the last {most} before {event}, which is a guess (say when, for example `before: guests arrive, at "
+        "most 1 h`)"
+    ),
     "any-time": f"{_ANY_TIME} (say when, for example `before: guests arrive, at most 1 h`)",
     "any-time-by-words": f"{_ANY_TIME} (when it is, say with `day:`, `after:` or `before:`)",
     "chilled": "is cold at most {most} before {event}, and then stays in the fridge, as usual",
@@ -77,6 +81,7 @@ GUESSED: dict[Kind, str] = {
     "eaten": "eaten in {minutes}: assumed",
     "guessed": "{keys} guessed",
     "oven-heats": "heating time: assumed",
+    "last-hours": "hour: a guess, say before:",
     "any-time": "hour: assumed, say before:",
 }
 USUAL_HOUR, USUAL_HOUR_AND_LENGTH = "usual hour: assumed", "usual hour and length: assumed"

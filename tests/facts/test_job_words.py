@@ -71,7 +71,7 @@ def test_every_job_that_one_is_ahead_of_is_there_and_none_is_ahead_of_itself() -
     "name",
     [
         "make coffee for the tiramisu", "brew the coffee to go cold", "make coffee ice cream", "coffee cake",
-        "put the candles away", "blow out the candles", "turn off the lights", "put the champagne in the freezer",
+        "put the candles away", "turn off the lights", "put the champagne in the freezer",
         "cut the cake", "chill the soup", "light the oven", "put the butter in the fridge", "polish the gong",
         "take the pie out of the oven", "light the candles and bake the bread", "take out the butter for the pastry",
     ],
@@ -113,3 +113,41 @@ WORDS = ("put", "light", "the", "out", "of", "in", "on", "candles", "and", ",", 
 def test_any_name_at_all_is_one_of_them_or_none(name: str) -> None:
     assert set(usual_jobs(name)) <= set(USUAL_JOBS)
     assert (usual_job(name) is None) or usual_jobs(name)
+
+
+@pytest.mark.parametrize(
+    ("job", "names"),
+    [
+        ("light the candles", ["set fire to the wicks", "put a match to the tapers", "light up the votives",
+                               "set the tea lights alight", "get the candles lit"]),
+        ("light the fire", ["light the stove", "put a match to the logs", "get the fire burning", "fire up the brazier",
+                            "make up the fire"]),
+        ("lay the fire", ["lay the fire", "bring in the logs"]),
+        ("blow out the candles", ["snuff the candles", "blow out the tapers", "extinguish the lanterns"]),
+        ("take out the cheese", ["bring the cheeses to room temperature", "take the Camembert from the cold",
+                                 "let the Stilton breathe", "get the gouda out of the refrigerator"]),
+        ("take out the butter", ["leave the butter to soften", "bring the butter to room temperature"]),
+        ("take out the ice cream", ["take the sorbet from the freezer", "let the gelato soften"]),
+        ("take it out of the fridge", ["bring the steaks to room temperature", "have the joint out of the larder",
+                                       "take the terrine out", "get out the salmon"]),
+        ("make the coffee", ["coffee for the guests", "coffee for everyone"]),
+        ("make the tea", ["brew up", "stick the kettle on"]),
+        ("dish up", ["dish up", "plate up"]),
+        ("warm the plates", ["put the plates in the warming drawer"]),
+        ("lay the table", ["dress the table"]),
+        ("turn down the heat", ["turn down the heating", "turn the radiators down"]),
+        ("draw the curtains", ["draw the curtains", "close the blinds"]),
+        ("open the wine", ["open the sherry"]),
+    ],
+)  # fmt: skip
+def test_a_job_is_known_however_it_is_put(job: str, names: list[str]) -> None:
+    assert {name: usual_jobs(name) for name in names} == {name: (job,) for name in names}
+
+
+@pytest.mark.parametrize(
+    "name",
+    ["light the gas under the pan", "coffee for the cake", "buy a log", "set the oven to 180", "take the pie out of "
+     "the oven", "put the chicken in the fridge", "get the wine out of the fridge", "kindle some interest"],
+)  # fmt: skip
+def test_words_that_only_sound_like_it_are_none(name: str) -> None:
+    assert usual_jobs(name) == ()

@@ -226,6 +226,9 @@ ASSUMED: dict[str, Assumed | str] = {
     "is done before the guests arrive, if it can be: cut": Assumed("before-guests", {}, ("cut",)),
     "is done any time before the guests arrive (say when, for example `before: guests arrive, at most 1 h`): polish it":
         Assumed("any-time", {}, ("polish it",)),
+    "is done in the last 3 h before the guests arrive, which is a guess (say when, for example `before: guests arrive, "
+    "at most 1 h`): polish it":
+        Assumed("last-hours", {"most": 180, "event": "guests"}, ("polish it",)),
     "is done any time before the guests arrive (when it is, say with `day:`, `after:` or `before:`): iron on Friday":
         Assumed("any-time-by-words", {}, ("iron on Friday",)),
     "is cold at most 1 h 30 before the guests arrive, and then stays in the fridge, as usual: wine":

@@ -8,17 +8,21 @@ from collections.abc import Iterator
 
 from board.checks.raw_food import dishes, is_ready, touched
 from board.facts import deeds
-from board.facts.dangers import ALCOHOL, EVERY, FLOWERS, RAW_EGG, RAW_EGG_DISHES, RAW_SPROUTS, Danger
+from board.facts.dangers import ALCOHOL, EVERY, FLAME, FLOWERS, RAW_EGG, RAW_EGG_DISHES, RAW_SPROUTS, Danger
+from board.facts.eaten_raw import only_browns_ice
 from board.facts.food import facts, said_cooked
+from board.facts.job_words import mentions_job
 from board.facts.origins import Origin
 from board.plan.load import PlanFile
 from board.plan.model.courses import Dish
 from board.plan.model.drinking import HowMuch
+from board.plan.model.work import Step
 from board.plan.resolve.assume import Task
 from board.plan.resolve.going_in import foods_of
 from board.sheet.told import Caution
 
 POURED = ("wine", "sparkling", "beer")  # of `drinks:`
+OPEN_FLAMES = ("light the candles", "light the fire")  # usual jobs, however they are put
 LONG_ALONE_MINUTES = 10  # on heat without hands; common practice, no source
 
 
@@ -95,10 +99,16 @@ def _of_dish(dish: Dish) -> Iterator[tuple[str, str]]:
 
 def is_raw_egg(dish: Dish) -> bool:
     """Whether a dish has eggs that no step heats, or that are known to stay raw or nearly so."""
-    if not any(tells(RAW_EGG, line.food) for _, line in foods_of(dish)):
+    if not any(tells(RAW_EGG, line.food) and "pasteuri" not in line.food.casefold() for _, line in foods_of(dish)):
         return False
     texts = " ".join((dish.dish, *(step.step for step in dish.steps))).casefold()
-    return not is_heated(dish) or any(word in texts for word in RAW_EGG_DISHES)
+    foods = [line.food for _, line in foods_of(dish)]
+    cooks = [step for step in dish.steps if step.on_heat and not _browns_ice(dish, foods, step)]
+    return not cooks or any(word in texts for word in RAW_EGG_DISHES)
+
+
+def _browns_ice(dish: Dish, foods: list[str], step: Step) -> bool:
+    return step.takes is not None and only_browns_ice(dish.dish, foods, step.step, step.takes.low)
 
 
 def is_heated(dish: Dish) -> bool:
@@ -114,7 +124,8 @@ def _of_work(task: Task) -> Iterator[tuple[str, str]]:
     for danger in EVERY:
         if danger in (RAW_EGG, RAW_SPROUTS) or (danger is FLOWERS and task.node.kind != "job"):
             continue  # leaves and flowers in a dish are its food
-        if any(tells(danger, text) for text in texts):
+        lit = danger is FLAME and task.node.kind == "job" and mentions_job(name, OPEN_FLAMES)
+        if lit or any(tells(danger, text) for text in texts):
             yield danger.topic, name
     if any(_is_left_alone(task, number) for number in range(len(task.ways))):
         yield "heat-alone", name

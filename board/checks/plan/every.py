@@ -41,6 +41,7 @@ CHECKS: tuple[Check, ...] = (
     days.stretches_end_after_they_begin,
     days.hours_lie_before_the_event_is_over,
     days.everybody_has_hours,
+    days.unknown_jobs_have_a_time,
     fit.work_fits_the_times_it_is_given,
     fit.work_fits_somebodys_hours,
     keeping.results_keep_until_they_are_taken_up,

@@ -79,6 +79,8 @@ def _snag(file: PlanFile, say: Figures, work: DishWork, each: NotCooked, cook: C
     if each.on_purpose:
         message = f"{dish} is served with its {food.partition(',')[0]} raw, or nearly so, at your guests' risk"
         mend = f"Ask each of them, and have another dish for {AT_RISK}."
+        if each.food.raw == "eggs":
+            mend = f"Take pasteurised eggs, and say so: `pasteurised {food}`. Else: {mend[0].lower()}{mend[1:]}"
         return Snag("food 2", Weight.MIND, message, mend, place, safety=True, source=source)
     message = f"{dish} has {food} in it, and no step says it is cooked"
     mend = f"Write the step that cooks it, with {write}; if it is bought cooked, say so: `cooked {food}`."
@@ -90,7 +92,7 @@ def not_cooked(say: Figures, work: DishWork) -> Iterator[NotCooked]:
     for line in work.raw:
         if say.rules.cook_for(line.raw) is None or is_too_cool(say.rules, work, line) is not None:
             continue
-        heating = [task for task in work.all_steps() if work.heats(task, line)]
+        heating = [task for task in work.all_steps() if work.heats(task, line) and not work.only_browns_ice(task)]
         contrary = next((each for each in heating if says_underdone(work, each, line)), None)
         if contrary is not None:
             yield NotCooked(line, contrary, on_purpose=False, underdone=True)
@@ -100,7 +102,7 @@ def not_cooked(say: Figures, work: DishWork) -> Iterator[NotCooked]:
         cooking = [task for task in named if work.cooks(task, line)] or named
         if cooking:
             yield NotCooked(line, cooking[-1], on_purpose=False)
-        elif _is_raw_on_purpose(work, line):
+        elif _is_raw_on_purpose(work, line) or (line.raw == "eggs" and not heating and _is_round_ice(work)):
             yield NotCooked(line, None, on_purpose=True)
         elif heating:
             yield NotCooked(line, heating[-1], on_purpose=False)
@@ -136,6 +138,11 @@ def _is_raw_on_purpose(work: DishWork, line: RawLine) -> bool:
     return (
         any(is_raw_dish(text, line.raw) for text in texts) or EATEN_ALIVE.search(line.line.food.casefold()) is not None
     )
+
+
+def _is_round_ice(work: DishWork) -> bool:
+    """Whether its eggs go round an ice, and a step browns them there."""
+    return any(work.only_browns_ice(task) for task in work.tasks)
 
 
 def may_hold_parasites(work: DishWork, each: NotCooked) -> bool:

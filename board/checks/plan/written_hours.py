@@ -64,3 +64,24 @@ def everybody_has_hours(file: PlanFile) -> list[Snag]:
             mend = "Shorten the time away, or give longer hours."
             found.append(Snag("time 7", Weight.MIND, message, mend, file.places.of(("hands", name, "away"))))
     return found
+
+
+MOST_JOBS = 6  # named; the rest are counted
+
+
+def unknown_jobs_have_a_time(file: PlanFile) -> list[Snag]:
+    """time 13: jobs that are none of the usual ones, by their words, and to which the plan gives no time: when? One
+    line about all of them; until it is answered they are put into the last hours before the guests come."""
+    guessed = [each for each in file.filled.assumed if each.kind == "last-hours"]
+    ids = [id_ for each in guessed for id_ in each.tasks]
+    if not ids:
+        return []
+    names = [file.filled.tasks[id_].node.name for id_ in ids]
+    more = [f"{len(names) - MOST_JOBS} more"] if len(names) > MOST_JOBS else []
+    message = f"{', '.join([*names[:MOST_JOBS], *more])}: when? No time is given, and the words name no usual job"
+    mend = (
+        f"Write it, as `{{job: {names[0]}, before: 'guests arrive, at most 1 h'}}`, or with `after:`, `day:`. Until "
+        "then it is taken to be in the last hours before the guests come."
+    )
+    place = file.places.of(file.filled.tasks[ids[0]].node.loc)
+    return [Snag("time 13", Weight.ASK, message, mend, place)]

@@ -11,10 +11,12 @@ from board.checks.plan.figures import Figures
 from board.checks.sheet.paths import HOT_LANES, Paths, length, minutes_between
 from board.checks.sheet.timed import Timed
 from board.facts.cooling import CoolingPlace, Estimate, estimate
+from board.facts.eaten_raw import only_browns_ice
 from board.facts.limits import CoolingStage
 from board.plan.phrases.durations import short
 from board.plan.phrases.food_safety import Cooling
 from board.plan.places import Loc
+from board.plan.resolve.going_in import foods_of
 from board.plan.snag import Snag, Weight
 from board.schedule.safety_facts import FREEZER_CELSIUS, ambient_of
 from board.sheet import said
@@ -86,9 +88,18 @@ def hot_food_cools_in_time(timed: Timed) -> list[Snag]:
 def _is_hot(paths: Paths, say: Figures, slot: Slot) -> bool:
     """Whether its result spoils and is hot: by the core temperature if the plan gives one, else by where it is made."""
     core = paths.task(slot).care.core
+    if _is_round_ice(paths, slot):
+        return False
     if core is None:
         return paths.spoils(slot) and slot.lane in HOT_LANES
     return paths.spoils(slot) and (slot.cooks is not None or say.rules.danger_high.at_least(core.celsius))
+
+
+def _is_round_ice(paths: Paths, slot: Slot) -> bool:
+    """Whether it only browns the outside of an ice, which was never hot."""
+    loc = paths.task(slot).node.loc
+    dish = paths.file.plan.courses[int(loc[1])].dishes[int(loc[3])]
+    return only_browns_ice(dish.dish, (line.food for _, line in foods_of(dish)), slot.name, round(length(slot)))
 
 
 def _paths_from(paths: Paths, slot: Slot) -> Iterator[_Path]:

@@ -14,8 +14,8 @@ def those_who_eat_stay_seated(timed: Timed) -> list[Snag]:
             name, asked = each.course.name, each.course.stretch
             message = f"{name} has {asked - each.missing} of {asked} min before somebody gets up: "
             mend = (
-                f"Give what gets you up more room, before or after, or hands that do not sit (`hired: yes`); or ask "
-                f"for less: `sit: {asked - each.missing} min`."
+                "Give what gets you up more room, before or after, or hands that do not sit (`hired: yes`); or take "
+                "work out of it, so that nobody need get up."
             )
             node = timed.file.filled.tasks[serve_id(name)].node
             place = timed.file.places.of(node.loc)

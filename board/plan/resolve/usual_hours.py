@@ -1,4 +1,5 @@
-"""When a job is done where its plan does not say: at its usual hour, by its words; else any time before the guests.
+"""When a job is done where its plan does not say: at its usual hour, by its words; of no known job, in the last hours
+before the guests come.
 
 Entered as links, such as `before: guests arrive, at most 15 min` in the plan would make, but for one thing: nothing the
 plan itself asks for bends for their minutes, and no course waits for the job. Pure.
@@ -9,8 +10,8 @@ from collections.abc import Iterator
 import msgspec
 
 from board.facts.food import raw_class
-from board.facts.job_words import says_when, usual_job, usual_jobs
-from board.facts.jobs import AFTER_DINNER, USUAL_JOBS, Event, UsualJob, Window
+from board.facts.job_words import says_another_day, says_when, usual_job, usual_jobs
+from board.facts.jobs import AFTER_DINNER, ANY_JOB, THAT_DAY, USUAL_JOBS, Event, UsualJob, Window
 from board.facts.phrases import listed_words, stem, stems
 from board.plan.model.courses import Course
 from board.plan.model.model import Plan
@@ -19,7 +20,7 @@ from board.plan.resolve.assumed import Assumed, Value
 from board.plan.resolve.going_in import foods_of
 from board.plan.resolve.nodes import Link, Linked, Node, clear_id, serve_id
 
-IN_TIME, SAY_WHEN, WORDS_ALONE = Assumed("before-guests"), Assumed("any-time"), Assumed("any-time-by-words")
+IN_TIME, WORDS_ALONE = Assumed("before-guests"), Assumed("any-time-by-words")
 _AFTER_A_COURSE = Window("over", 0, 30, after=True)
 _SOON = 15  # minutes before a course that a job is for: coffee before the course called Coffee
 _MAIN = listed_words("main mains roast entree")
@@ -64,11 +65,15 @@ class _Hour:
         elif told == "after dinner" and not (window is not None and window.after):
             window = AFTER_DINNER
         elif told == "another time" or (told == "before the guests" and window is not None and window.after):
+            if not says_another_day(self.node.name):
+                self._within(THAT_DAY, None)
+                return WORDS_ALONE
             return self._before_guests(WORDS_ALONE)
         if window is None and usual is None and any(link.first == self.node.id for link in self.linked.links):
             return self._before_guests(IN_TIME)  # something waits for it
         if window is None and usual is None:
-            return self._before_guests(SAY_WHEN)
+            taken = self._within(ANY_JOB, None)
+            return taken if taken is IN_TIME else msgspec.structs.replace(taken, kind="last-hours")
         ahead = list(self._ahead(jobs)) if told != "after dinner" else []
         taken = self._within(window, usual) if window is not None else self._before_guests(IN_TIME)
         return msgspec.structs.replace(taken, values={**taken.values, "ahead": tuple(ahead)}) if ahead else taken

@@ -50,6 +50,10 @@ def test_a_plan_without_dangers_has_no_cautions() -> None:
         ({"ingredients": "200 ml red wine"}, "alcohol"),
         ({"jobs": "chill the beer"}, "alcohol"),
         ({"jobs": "light the candles"}, "flame"),
+        ({"jobs": "set fire to the wicks"}, "flame"),
+        ({"jobs": "light the stove"}, "flame"),
+        ({"jobs": "put a match to the logs"}, "flame"),
+        ({"jobs": "snuff the tapers"}, "flame"),
         ({"step": "flambé the pears"}, "flame"),
         ({"step": "carve the roast"}, "blades"),
         ({"step": "deep-fry the fritters"}, "hot-fat"),
@@ -70,6 +74,8 @@ def test_each_danger_is_told_of(part: dict[str, str], topic: str) -> None:
 @pytest.mark.parametrize(
     ("part", "topic"),
     [
+        ({"jobs": "carry out the wicker chairs"}, "flame"),
+        ({"jobs": "switch on the LED candles"}, "flame"),
         ({"ingredients": "2 tbsp cider vinegar"}, "alcohol"),
         ({"ingredients": "1 portion ginger"}, "alcohol"),
         ({"ingredients": "500 ml alcohol-free cider"}, "alcohol"),

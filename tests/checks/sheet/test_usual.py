@@ -40,21 +40,34 @@ def test_a_job_at_its_hour_is_not_told_of() -> None:
 
 
 @pytest.mark.parametrize(
-    ("job", "away", "message", "mend"),
+    ("job", "away", "message"),
     [
-        ("light the candles", "18:10 - 18:40", "20 min before guests arrive; at most 15 min is usual",
-         "before: guests arrive, at most 20 min"),
-        ("open the red", "18:20 - 19:40", "10 min before serve Main; 30 min to 1 h is usual", "before: serve Main"),
-        ("make coffee", "20:05 - 20:50", "50 min after serve Main; 5 min to 30 min is usual", "after: serve Main"),
+        ("light the candles", "18:10 - 18:40", "20 min before guests arrive; at most 15 min is usual"),
+        ("open the red", "18:20 - 19:40", "10 min before serve Main; 30 min to 1 h is usual"),
+        ("make coffee", "20:05 - 20:50", "50 min after serve Main; 5 min to 30 min is usual"),
     ],
-)  # fmt: skip
-def test_a_job_that_the_hands_have_no_time_for_then_is_told_with_the_line_to_write(
-    job: str, away: str, message: str, mend: str
+)
+def test_a_job_that_the_hands_have_no_time_for_then_is_told_with_what_had_them(
+    job: str, away: str, message: str
 ) -> None:
     (snag,) = found(job, away)
 
     assert snag.message == f"{job} stands {message}"
-    assert mend in snag.mend
+    assert snag.mend == "Then the hands are at: rest. Free hands then, let somebody else do it, or leave it out."
     assert snag.place is not None
     assert snag.place.line == 13
     assert not snag.safety
+
+
+@pytest.mark.parametrize(
+    ("job", "away", "until", "had"),
+    [
+        ("light the candles", "18:00 - 19:00", "23:00", "Then the hands are at: rest. "),
+        ("light the candles", "9:00 - 9:01", "18:10", "Nobody has hours then. "),
+        ("{job: light the candles, who: host}", "18:05 - 18:35", "23:00", "Then the hands are at: rest. "),
+    ],
+)
+def test_the_mend_never_writes_in_how_far_off_it_was_found(job: str, away: str, until: str, had: str) -> None:
+    (snag,) = found(job, away, until)
+
+    assert snag.mend == f"{had}Free hands then, let somebody else do it, or leave it out."

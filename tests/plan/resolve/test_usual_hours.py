@@ -22,7 +22,8 @@ courses:
 )
 PlanFrom = Callable[[str], PlanFile]
 HOURS = {
-    "before-guests", "any-time", "any-time-by-words", "chilled", "soon-before", "before", "soon-after", "after",
+    "before-guests", "last-hours", "any-time", "any-time-by-words", "chilled", "soon-before", "before", "soon-after",
+    "after",
 }  # fmt: skip
 
 
@@ -168,21 +169,23 @@ def test_what_would_wait_for_itself_is_not_linked(plan_from: PlanFrom) -> None:
 
 
 @pytest.mark.parametrize(
-    ("job", "told"),
+    ("job", "most", "told"),
     [
-        ("polish the gong", "any time before the guests arrive (say when, for example `before: guests arrive, at most "
-         "1 h`)"),
-        ("iron the cloth on Friday", "any time before the guests arrive (when it is, say with `day:`, `after:` or "
-         "`before:`)"),
-        ("borrow chairs", "before the guests arrive, if it can be"),
+        ("polish the gong", 180, "in the last 3 h before the guests arrive, which is a guess (say when, for example "
+         "`before: guests arrive, at most 1 h`)"),
+        ("open the Bordeaux two hours before", 600, "any time before the guests arrive (when it is, say with `day:`, "
+         "`after:` or `before:`)"),
+        ("iron the cloth on Friday", None, "any time before the guests arrive (when it is, say with `day:`, `after:` "
+         "or `before:`)"),
+        ("borrow chairs", None, "before the guests arrive, if it can be"),
     ],
 )  # fmt: skip
-def test_a_job_whose_hour_nobody_knows_is_done_any_time_before_the_guests_and_that_is_told(
-    plan_from: PlanFrom, job: str, told: str
+def test_a_job_whose_hour_nobody_knows_is_done_on_the_day_unless_its_words_may_tell_another_and_that_is_told(
+    plan_from: PlanFrom, job: str, most: int | None, told: str
 ) -> None:
     links, lines = hours(plan_from, job)
 
-    assert [(link.second, link.least, link.most, link.firm) for link in links] == [("guests-arrive", 0, None, False)]
+    assert [(link.second, link.least, link.most, link.firm) for link in links] == [("guests-arrive", 0, most, False)]
     assert lines == [f"is done {told}: {job}"]
 
 
