@@ -82,7 +82,7 @@ def understood(food: str, own: Mapping[Stems, Facts] | None = None) -> Understoo
             denied = read(words_of(each), names, beside=True)
             named += (*denied.held, *denied.purposes)
         nothing = number == 0 and not (found.held or found.strange or found.purposes)
-        if foreign(clause) or (nothing and not (found.lifted or (without and words))):
+        if foreign(clause) or nothing:
             unknown.append(" ".join(said.split()))
     return Understood(tuple(known), tuple(named), tuple(dict.fromkeys(unknown)), through, tuple(meant))
 

@@ -33,12 +33,9 @@ NUT_MIXES = (
     *group("muhammara", A.WALNUTS, hidden=(A.WHEAT, A.CASHEWS), made=True),
     *group("nut oil", *_ALL_NUTS, hidden=(A.PEANUTS,)),
     *group("nut flour = nut meal", *_ALL_NUTS),
-    *group(
-        "walnut bread, walnut whip, walnut cake, coffee and walnut cake",
-        A.WALNUTS,
-        hidden=(A.WHEAT, A.EGGS, A.MILK),
-        made=True,
-    ),
+    *group("walnut bread, walnut cake, coffee and walnut cake", A.WALNUTS, A.WHEAT,
+           hidden=(A.EGGS, A.MILK, From.LACTOSE), made=True),
+    *group("walnut whip", A.WALNUTS, hidden=(A.WHEAT, A.EGGS, A.MILK, From.LACTOSE, A.SOY), made=True),
     *group("dukkah = dukka = duqqa = duqqah = dukah", A.HAZELNUTS, A.SESAME, made=True, hidden=(*_ALL_NUTS, A.PEANUTS)),
     *group("nut roast", *_ALL_NUTS, made=True, hidden=(A.WHEAT, A.EGGS, A.CELERY, A.SOY, A.MILK)),
 )
@@ -48,8 +45,8 @@ PEANUTS = group(
     A.PEANUTS,
 )
 PEANUT_SWEETS = group(
-    "chikki = peanut brittle, peanut cookie", A.PEANUTS, made=True, hidden=(A.WHEAT, A.MILK, A.SESAME)
-)
+    "chikki = peanut brittle", A.PEANUTS, made=True, hidden=(A.WHEAT, A.MILK, A.SESAME)
+) + group("peanut cookie", A.PEANUTS, A.WHEAT, made=True, hidden=(A.MILK, A.EGGS, A.SOY))
 SIMIT = group(
     "simit = sesame bagel = sesame roll = sesame bread", A.SESAME, A.WHEAT, made=True, hidden=(A.MILK, A.EGGS)
 )
@@ -124,15 +121,25 @@ SOY = group(
 )  # fmt: skip
 SOY_FRESH = group(
     """tofu = bean curd = beancurd = bean curd sheet, fermented tofu = fermented bean curd, silken tofu, smoked
-    tofu, tempeh, yuba = tofu skin, natto""",
+    tofu, yuba = tofu skin, natto""",
     A.SOY,
     perishable=True,
 )
+# Grown on soybeans alone, or with barley, wheat or oats among them.
+TEMPEH = group("tempeh", A.SOY, hidden=(A.WHEAT, A.BARLEY, A.OATS), perishable=True)
+BACON_OF_PLANTS = (
+    *group("~tofu bacon = ~soy bacon = ~soya bacon = ~tofu ham = ~soy chorizo = ~soya chorizo = ~soy jerky, ~soy ham", A.SOY,
+           hidden=(A.WHEAT, A.EGGS, A.MILK, A.CELERY, A.MUSTARD, A.BARLEY), perishable=True, made=True),
+    *group("~tempeh bacon", A.SOY, hidden=(A.WHEAT, A.BARLEY, A.OATS), perishable=True, made=True),
+    *group("~coconut bacon", A.COCONUT, hidden=(A.SOY, A.WHEAT, A.SULPHITES), made=True),
+    *group("~mushroom bacon = ~carrot bacon = ~aubergine bacon = ~eggplant bacon = ~rice paper bacon = ~banana peel bacon"
+           " = ~mushroom jerky", hidden=(A.SOY, A.WHEAT, A.BARLEY), made=True),
+)  # fmt: skip
 FALAFEL = group("falafel = felafel", hidden=(A.WHEAT, A.SESAME), made=True)
 
 SEEDS_AND_PULSES = (
     *NUTS, *NUT_MIXES, *PEANUTS, *PEANUT_SWEETS, *SIMIT, *SATAY, *COCONUT, *COCONUT_CREAM, *SESAME, *HALVA,
     *SESAME_MIXES, *MUSTARD,
     *MUSTARD_POWDER, *HONEY_MUSTARD, *MUSTARD_PICKLES,
-    *LUPIN, *SEEDS, *MIXED_SEEDS, *PULSES, *SOY, *SOY_FRESH, *FALAFEL,
+    *LUPIN, *SEEDS, *MIXED_SEEDS, *PULSES, *SOY, *SOY_FRESH, *TEMPEH, *BACON_OF_PLANTS, *FALAFEL,
 )  # fmt: skip
