@@ -149,13 +149,16 @@ _SHAPES = frozenset(
     for word in ("burger", "patty", "sausage", "meatball", "meatloaf", "pate", "terrine", "mince", "kofta", "schnitzel")
 )
 # What is shaped and sold raw, of whatever stands before it: a pork schnitzel, a lamb kebab.
-_STILL_RAW = frozenset(stems(word) for word in ("schnitzel", "kebab", "skewer", "escalope", "cutlet", "rissole", "dumpling"))
+_STILL_RAW = frozenset(
+    stems(word) for word in ("schnitzel", "kebab", "skewer", "escalope", "cutlet", "rissole", "dumpling")
+)
 # Ways that are a dish where they stand alone; a main food that nobody names is in it.
 _OF_THEIR_OWN = frozenset(
     stems(word)
     for word in (
         "katsu", "tonkatsu", "milanese", "cotoletta", "fritto misto", "tempura", "thermidor", "stroganoff", "stroganov",
-        "kyiv", "kiev", "cordon bleu", "wellington", "en croute", "korma", "pasanda", "tikka", "tikka masala", "tandoori",
+        "kyiv", "kiev", "cordon bleu", "wellington", "en croute", "korma", "pasanda", "tikka", "tikka masala",
+        "tandoori",
         "makhani", "madras", "balti", "jalfrezi", "rogan josh", "bhuna", "vindaloo", "dopiaza", "dhansak", "biryani",
         "biriyani", "curry", "thai curry", "green curry", "red curry", "rendang", "massaman", "massaman curry", "laksa",
         "teriyaki", "sweet and sour", "kung pao", "kung po", "chow mein", "bulgogi", "char siu", "adobo", "chasseur",

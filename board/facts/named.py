@@ -31,8 +31,9 @@ def known_words() -> tuple[str, ...]:
 
 
 _MILK: frozenset[Trait] = frozenset({A.MILK, Origin.DAIRY, Origin.LACTOSE})
-_FISH: frozenset[Trait] = frozenset({A.FISH, Origin.FISH, Origin.SMOKED_FISH, Origin.COLD_SMOKED, Origin.MERCURY_FISH,
-                                     Origin.RAW_FISH})
+_FISH: frozenset[Trait] = frozenset(
+    {A.FISH, Origin.FISH, Origin.SMOKED_FISH, Origin.COLD_SMOKED, Origin.MERCURY_FISH, Origin.RAW_FISH}
+)
 _CRUSTACEANS: frozenset[Trait] = frozenset({A.CRUSTACEANS, Origin.CRUSTACEAN})
 _MOLLUSCS: frozenset[Trait] = frozenset({A.MOLLUSCS, Origin.MOLLUSC})
 _MEAT: frozenset[Trait] = frozenset(

@@ -16,9 +16,9 @@ from board.facts.origins import Origin
 from board.facts.phrases import folded, holds, stems
 from board.facts.rule_set import RuleSet
 from board.facts.susceptible import (
+    AT_HOME,
     BAKED_CELSIUS,
     BAKED_MINUTES,
-    AT_HOME,
     BARELY_COOKED,
     BOUGHT_COOKED,
     CHOKES,

@@ -9,7 +9,8 @@ _ALL_NUTS = (A.ALMONDS, A.HAZELNUTS, A.WALNUTS, A.CASHEWS, A.PECANS, A.BRAZIL_NU
 
 # What is made to look like meat, with what binds it.
 _MEATS_OF_PLANTS = (
-    "bacon", "ham", "chicken", "beef", "duck", "turkey", "pork", "lamb", "mince", "steak", "sausage", "burger", "chorizo",
+    "bacon", "ham", "chicken", "beef", "duck", "turkey", "pork", "lamb", "mince", "steak", "sausage", "burger",
+    "chorizo",
     "pepperoni", "salami", "jerky", "kebab", "nugget", "rib", "roast", "meatball", "schnitzel",
 )  # fmt: skip
 _INSTEAD_OF_MEAT = (A.SOY, A.EGGS, A.MILK, A.CELERY, A.MUSTARD, A.BARLEY)
@@ -202,7 +203,8 @@ BUTTER_PASTRY = group(
     From.LACTOSE, hidden=(A.EGGS,), perishable=True, made=True,
 )  # fmt: skip
 BISCUITS = group(
-    """biscuit = cookie, digestive biscuit = digestive = graham cracker, shortbread, speculoos = speculaas, langue de chat, tuile, brandy snap, shortcake, rich tea biscuit, custard cream, ~bourbon biscuit,
+    """biscuit = cookie, digestive biscuit = digestive = graham cracker, shortbread, speculoos = speculaas, langue de
+    chat, tuile, brandy snap, shortcake, rich tea biscuit, custard cream, ~bourbon biscuit,
     garibaldi biscuit,
     sable, biscuit crumb = cookie crumb = biscuit base, chocolate biscuit = chocolate cookie, tea
     biscuit, cake crumb, layer cake, sponge base, madeira sponge, parkin, eccles cake,
@@ -273,7 +275,9 @@ CUSTARD_POWDER = group(
 )
 EXTRACTS = (
     *group(
-        "vanilla extract, vanilla essence, ~bourbon vanilla extract = ~bourbon vanilla essence, lemon extract, orange extract, peppermint extract", hidden=(From.ALCOHOL,)
+        "vanilla extract, vanilla essence, ~bourbon vanilla extract = ~bourbon vanilla essence, lemon extract, "
+        "orange extract, peppermint extract",
+        hidden=(From.ALCOHOL,),
     ),
     *group("almond extract = almond essence", hidden=(A.ALMONDS, From.ALCOHOL)),
 )
@@ -328,10 +332,12 @@ SWEETS = (
 )  # fmt: skip
 
 BAKING = (
-    *WHEAT, *RAW_DOUGH, *MALTED_FLOUR, *SEITAN, *RYE, *BARLEY, *OATS, *OATS_WITHOUT_GLUTEN, *FREE, *FLAKES, *SPECIAL_FLOURS, *BREAD,
+    *WHEAT, *RAW_DOUGH, *MALTED_FLOUR, *SEITAN, *RYE, *BARLEY, *OATS, *OATS_WITHOUT_GLUTEN, *FREE, *FLAKES,
+    *SPECIAL_FLOURS, *BREAD,
     *GRAIN_BREAD, *RYE_BREAD, *RICH_BREAD, *EGG_BREAD, *EGG_AND_MILK_BREAD, *MALT_LOAF, *RYE_SOURDOUGH, *OTHER_BREAD,
     *TRITICALE, *LASAGNE, *GINGER_BISCUITS, *EGG_BAKES, *FREE_SUGARS, *NOUGATS,
-    *FREE_BREAD, *CORN_BREAD, *PASTA, *EGG_PASTA, *FILLED_PASTA, *GNOCCHI, *ROLLS, *EGG_ROLLS, *FRESH_ROLLS, *OTHER_PASTA,
+    *FREE_BREAD, *CORN_BREAD, *PASTA, *EGG_PASTA, *FILLED_PASTA, *GNOCCHI, *ROLLS, *EGG_ROLLS, *FRESH_ROLLS,
+    *OTHER_PASTA,
     *PASTRY, *SUET_PASTRY, *BUTTER_PASTRY, *BISCUITS, *OAT_BISCUITS, *MALTED_BISCUITS,
     *CRACKERS, *ALMOND_BISCUITS, *MACAROON, *OATCAKE, *SUGAR, *HONEY, *RAISING, *BAKING_POWDER, *COLOURING,
     *STARTER, *CUSTARD_POWDER,

@@ -45,7 +45,7 @@ NAMED_CUTS = (
         """steak, sirloin, rump steak, rib eye = ribeye, fillet steak, flank steak, skirt steak, hanger steak, t
         bone steak, bavette, onglet, porterhouse, entrecote, cote de boeuf, chateaubriand, feather blade, tri
         tip, flank, skirt, ~oyster blade = ~oyster blade steak, brisket, chuck, short rib, silverside, topside,
-        oxtail, ox cheek""",
+        oxtail, ox cheek, scotch fillet = scotch steak, rose veal""",
         From.BEEF, raw="whole cut", perishable=True,
     ),
     *group(

@@ -46,7 +46,7 @@ VEGETABLES = group(
     squash = kabocha = crown prince squash = delicata squash = gem squash, kalamata olive = kalamata = nocellara
     olive = taggiasca olive = manzanilla olive, san marzano tomato = datterini tomato = marmande tomato = bull s
     heart tomato, roscoff onion, spiralised courgette = courgetti = courgette spaghetti = courgette noodle =
-    butternut noodle, cauliflower rice = riced cauliflower = broccoli rice, cauliflower steak = celeriac steak,
+    butternut noodle, cauliflower rice = riced cauliflower = broccoli rice, cauliflower steak,
     hispi cabbage = hispi = sweetheart cabbage = january king cabbage = pointed spring cabbage, purple
     sprouting, mooli, crosne, oca, salad burnet, ~goose necked squash = ~goose neck squash = ~crookneck squash,
     dandelion, vegetable crudite = crudite, micro herb = micro leaf, pickling onion, banana shallot, ~cheese
@@ -65,7 +65,8 @@ SPROUTS = (
     *group("mustard sprout", A.MUSTARD, From.SPROUTS, perishable=True),
 )  # fmt: skip
 CELERY = group(
-    "celery, celery stick = celery stalk, celery heart, celeriac = celery root, celery leaf, celery seed, celery salt",
+    "celery, celery stick = celery stalk, celery heart, celeriac = celery root, celeriac steak, celery leaf, "
+    "celery seed, celery salt",
     A.CELERY,
 )
 MIXED = group(
@@ -79,7 +80,8 @@ MUSHROOMS = group(
     shiitake = shiitake mushroom, enoki = enoki mushroom, shimeji = beech mushroom, porcini = cep = porcini
     mushroom = dried porcini, chanterelle = girolle = chanterelle mushroom, morel = morel mushroom, wild
     mushroom, field mushroom, ~chicken of the woods mushroom = ~chicken of the woods, ~maitake mushroom =
-    ~maitake = ~hen of the woods, wood ear mushroom, ~milk cap mushroom = ~milk cap, ~hedgehog mushroom = ~pheasant back mushroom = ~turkey tail mushroom = ~horse
+    ~maitake = ~hen of the woods, wood ear mushroom, ~milk cap mushroom = ~milk cap, ~hedgehog mushroom = ~pheasant
+    back mushroom = ~turkey tail mushroom = ~horse
     mushroom = ~honey fungus = ~lobster mushroom = ~lions mane mushroom, dried mushroom, mushroom powder,
     chestnut cap""",
 )  # fmt: skip
@@ -93,7 +95,8 @@ HERBS = group(
     wild herb, soft herb, chive flower, fines herbes, lime leaves, marigold, ~goose grass""",
 )  # fmt: skip
 FRUIT = group(
-    """~tart apple = ~tart cherry, ~champagne grape = ~muscat grape, ~rose apple, ~hog plum, cox orange pippin, comice pear = williams pear = bosc pear = anjou pear,
+    """~tart apple = ~tart cherry, ~champagne grape = ~muscat grape, ~rose apple, ~hog plum, cox orange pippin, comice
+    pear = williams pear = bosc pear = anjou pear,
     meyer lemon = amalfi lemon, navel orange = valencia orange = cara cara orange = bergamot orange, charentais,
     cavaillon melon, apple = cooking apple = eating apple, ~crab apple, pear, quince, plum, damson, greengage,
     cherry = sour cherry, apricot, peach, nectarine, strawberry, raspberry, blackberry, blueberry, redcurrant,

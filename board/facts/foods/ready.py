@@ -131,7 +131,8 @@ BAKED_DISHES = (
         A.EGGS, hidden=(*_MILK, A.WHEAT, *_NUTS), perishable=True, made=True),
     *group("baked alaska", A.EGGS, *_MILK, hidden=(A.WHEAT, *_NUTS, From.ALCOHOL, From.RAW_EGG), perishable=True,
            made=True),
-    *group("floating island = ile flottante", A.EGGS, *_MILK, hidden=(*_NUTS, From.RAW_EGG), perishable=True, made=True),
+    *group("floating island = ile flottante", A.EGGS, *_MILK, hidden=(*_NUTS, From.RAW_EGG), perishable=True,
+           made=True),
     *group("crumble topping = crumble mix = crumble, cobbler = streusel", A.WHEAT,
            hidden=(*_MILK, A.OATS, *_NUTS, A.EGGS), made=True),
     *group("cake mix = brownie mix = muffin mix = scone mix = bread mix = pastry mix", A.WHEAT, made=True,
@@ -141,7 +142,8 @@ SOUPS_AND_SAUCES = (
     *group(
         """cream of tomato soup = cream of mushroom soup = cream of vegetable soup = cream soup""",
         *_MILK, hidden=(A.WHEAT, A.CELERY, A.SOY, From.POULTRY), perishable=True, made=True),
-    *group("cream of chicken soup", From.POULTRY, *_MILK, hidden=(A.WHEAT, A.CELERY, A.SOY), perishable=True, made=True),
+    *group("cream of chicken soup", From.POULTRY, *_MILK, hidden=(A.WHEAT, A.CELERY, A.SOY), perishable=True,
+           made=True),
     *group("cream of celery soup", A.CELERY, *_MILK, hidden=(A.WHEAT, A.SOY, From.POULTRY), perishable=True, made=True),
     *group("salmorejo", A.WHEAT, hidden=(A.EGGS, From.PORK, A.SULPHITES), made=True),
     *group(
@@ -168,7 +170,8 @@ SOUPS_AND_SAUCES = (
            hidden=(A.EGGS, A.FISH, A.CRUSTACEANS, A.MOLLUSCS, *_MEATS, A.SESAME, A.BARLEY, *_MILK, *_EU)),
     *group("miso soup", A.SOY, perishable=True, made=True,
            hidden=(A.FISH, A.WHEAT, A.BARLEY, A.MOLLUSCS, A.SESAME, From.ALCOHOL)),
-    *group("bouillabaisse base", A.FISH, hidden=(A.CRUSTACEANS, A.MOLLUSCS, A.CELERY, A.WHEAT, From.ALCOHOL), made=True),
+    *group("bouillabaisse base", A.FISH, hidden=(A.CRUSTACEANS, A.MOLLUSCS, A.CELERY, A.WHEAT, From.ALCOHOL),
+           made=True),
     *group("guacamole", hidden=(*_MILK, A.SULPHITES), perishable=True, made=True),
     *group(
         """tzatziki, raita = sour cream dip = onion dip = ranch = ranch dressing = cheese
@@ -182,7 +185,8 @@ SOUPS_AND_SAUCES = (
     *group("tuna mayonnaise = tuna mayo = tuna salad", A.FISH, A.EGGS, hidden=(A.MUSTARD, A.CELERY), perishable=True,
            made=True),
     *group("waldorf salad", A.EGGS, A.WALNUTS, A.CELERY, hidden=(A.MUSTARD, *_MILK), perishable=True, made=True),
-    *group("caesar salad", A.EGGS, hidden=(A.FISH, *_MILK, A.WHEAT, A.MUSTARD, From.RENNET, From.RAW_EGG), perishable=True, made=True),
+    *group("caesar salad", A.EGGS, hidden=(A.FISH, *_MILK, A.WHEAT, A.MUSTARD, From.RENNET, From.RAW_EGG),
+           perishable=True, made=True),
     *group("chicken salad = coronation chicken", A.EGGS, From.POULTRY, perishable=True, made=True,
            hidden=(A.MUSTARD, A.CELERY, *_MILK, A.WALNUTS, A.ALMONDS, A.WHEAT, A.FISH, A.SULPHITES)),
     *group("pasta salad = macaroni salad", A.WHEAT, A.EGGS, perishable=True, made=True,
@@ -240,12 +244,13 @@ WITHOUT_MEAT = (
         perishable=True, made=True, hidden=(A.WHEAT, A.EGGS, *_MILK, A.SOY, A.CELERY, A.MUSTARD, A.BARLEY)),
     *group("~halloumi burger", *_MILK, hidden=(A.WHEAT, A.EGGS, From.RENNET), perishable=True, made=True),
     *group(
-        """~vegetable terrine = ~mushroom terrine = ~vegetable pate = ~mushroom pate = ~lentil pate = ~bean pate
+        """~vegetable pate = ~mushroom pate = ~lentil pate = ~bean pate
         = ~chickpea pate, ~vegetarian pate = ~vegan pate""",
-        From.PATE, perishable=True, made=True, hidden=(*_MILK, A.EGGS, From.GELATINE, A.WHEAT, A.CELERY, A.SOY, A.CASHEWS,
+        From.PATE, perishable=True, made=True, hidden=(*_MILK, A.EGGS, From.GELATINE, A.WHEAT, A.CELERY, A.SOY,
+        A.CASHEWS,
                                             A.MUSTARD, From.ALCOHOL)),
-    *group("~vegetable spread", perishable=True, made=True,
-           hidden=(*_MILK, A.EGGS, A.WHEAT, A.CELERY, A.SOY, A.CASHEWS, A.MUSTARD)),
+    *group("~vegetable terrine = ~mushroom terrine, ~vegetable spread", perishable=True, made=True,
+           hidden=(*_MILK, A.EGGS, From.GELATINE, A.WHEAT, A.CELERY, A.SOY, A.CASHEWS, A.MUSTARD, From.ALCOHOL)),
     *group("~nut pate", *_NUTS, From.PATE, hidden=(*_MILK, A.SOY), perishable=True, made=True),
     *group(
         """fish pate = salmon pate = trout pate, fish terrine = salmon terrine, tuna pate""",

@@ -15,7 +15,8 @@ _FISH = (
     "milkfish", "lamprey", "huss", "dogfish", "rock salmon", "saithe", "pollack", "megrim", "dab", "lumpfish",
     "scad", "bluefish", "parrotfish", "trevally", "cobia", "toothfish", "elver", "arctic char", "red snapper",
     "croaker", "~horse mackerel", "~rabbit fish", "~goosefish", "~goatfish", "~pigfish", "~wolf fish", "~cat fish",
-    "~dog fish", "~milk fish", "~butter fish", "garfish", "burbot", "tench", "fish fillet", "kippered herring", "tilapia", "snapper", "grouper",
+    "~dog fish", "~milk fish", "~butter fish", "garfish", "burbot", "tench", "fish fillet", "kippered herring",
+    "tilapia", "snapper", "grouper",
     "barramundi", "zander", "wolffish", "kipper",
 )  # fmt: skip
 # High in mercury: FDA/EPA advice about eating fish, and NHS foods to avoid in pregnancy, from memory.
@@ -111,13 +112,16 @@ CRUSTACEAN_STORES = (
         """shrimp paste = belacan = blachan = terasi = kapi = bagoong, dried shrimp, prawn cracker""",
         A.CRUSTACEANS, made=True, hidden=(A.FISH,)),
     *group("xo sauce", A.CRUSTACEANS, A.MOLLUSCS, hidden=(A.FISH, A.SOY, A.WHEAT, From.PORK), made=True),
-    *group("shellfish stock = seafood stock = prawn stock = lobster stock", A.CRUSTACEANS, perishable=True, made=True,
+    *group("prawn stock = shrimp stock, lobster stock, crab stock", A.CRUSTACEANS, perishable=True, made=True,
            hidden=(A.MOLLUSCS, A.FISH, A.CELERY, A.WHEAT, From.ALCOHOL)),
+    *group("shellfish stock = seafood stock", A.CRUSTACEANS, A.MOLLUSCS, A.FISH, perishable=True, made=True,
+           hidden=(A.CELERY, A.WHEAT, From.ALCOHOL)),
     *group("seafood bisque = shellfish bisque", A.CRUSTACEANS, A.MOLLUSCS, A.FISH, A.MILK, From.LACTOSE, made=True,
            perishable=True, hidden=(A.WHEAT, A.CELERY, From.ALCOHOL)),
     *group("bisque = prawn bisque", A.CRUSTACEANS, A.MILK, From.LACTOSE, made=True,
            perishable=True, hidden=(A.FISH, A.WHEAT, A.CELERY, A.MOLLUSCS, From.ALCOHOL)),
-    *group("prawn cocktail = shrimp cocktail = crab cocktail = lobster cocktail", A.CRUSTACEANS, A.EGGS, hidden=(A.FISH, A.MUSTARD, A.MILK, A.CELERY), perishable=True,
+    *group("prawn cocktail = shrimp cocktail = crab cocktail = lobster cocktail", A.CRUSTACEANS, A.EGGS,
+           hidden=(A.FISH, A.MUSTARD, A.MILK, A.CELERY), perishable=True,
            made=True),
     *group("potted shrimp", A.CRUSTACEANS, A.MILK, perishable=True, made=True),
     *group("lobster bisque, crab bisque", A.CRUSTACEANS, A.MILK, From.LACTOSE, made=True, perishable=True,
@@ -131,7 +135,8 @@ MOLLUSCS = group(
     """mussel, clam, cockle, oyster, scallop, king scallop, queen scallop, razor clam, whelk, winkle, abalone,
     vongole = palourde, coquille = coquille saint jacques, moule, conch, limpet, geoduck, sea snail, pulpo = polpo,
     sepia,
-    whelk, periwinkle, paua, squid = calamari, cuttlefish, octopus, snail = escargot, squid ink = cuttlefish ink""",
+    whelk, periwinkle, paua, squid = calamari, cuttlefish, octopus, snail = escargot = burgundy snail, squid ink =
+    cuttlefish ink""",
     A.MOLLUSCS, raw="fish", perishable=True,
 )  # fmt: skip
 MOLLUSC_STORES = (
@@ -174,7 +179,8 @@ BREADED = group(
 )  # fmt: skip
 
 SEA = (
-    *FISH, *SMOKED, *TUNA, *MERCURY, *IN_TINS, *CURED, *FISH_LIVER, *PICKLED, *ROE, *FISH_SAUCES, *CRUSTACEANS, *PRAWNS, *SCAMPI,
+    *FISH, *SMOKED, *TUNA, *MERCURY, *IN_TINS, *CURED, *FISH_LIVER, *PICKLED, *ROE, *FISH_SAUCES, *CRUSTACEANS,
+    *PRAWNS, *SCAMPI,
     *CRUSTACEAN_STORES, *MOLLUSCS,
     *MOLLUSC_STORES, *SEAFOOD, *BREADED,
 )  # fmt: skip
