@@ -5,7 +5,15 @@ import functools
 import re
 from dataclasses import dataclass
 
+from board.facts.allergens import TREE_NUTS, Allergen
+from board.facts.diets import DIETS
+from board.facts.food import understood
+from board.facts.foods.entry import COMMON_PRACTICE
+from board.facts.foods.ready import READY
+from board.facts.foods.ways import WAYS
 from board.facts.held import Facts, Stems, table
+from board.facts.named import named
+from board.facts.origins import Origin, Trait
 from board.facts.phrases import holds, listed_words, stem, stems, words_of
 from board.facts.reading import read
 
@@ -98,6 +106,75 @@ def _is_a_tool(keys: Stems, end: int) -> bool:
 
 def accounted_for(mention: Mention, foods: tuple[Stems, ...]) -> bool:
     """Whether an ingredient goes by the words of the mention, as rice flour does by flour; or is a dough's flour."""
-    if mention.words[-1] in FLOURED and any("flour" in food for food in foods):
+    if len(mention.words) == 1 and mention.words[0] in FLOURED and with_flour(foods):
         return True
     return any(holds(food, mention.words) for food in foods)
+
+
+def with_flour(foods: tuple[Stems, ...]) -> bool:
+    """Whether one of them is flour, of whatever."""
+    return any("flour" in food for food in foods)
+
+
+def told_by_a_name(mention: Mention, *, is_the_dish: bool) -> tuple[tuple[Facts, ...], frozenset[Trait]]:
+    """The foods that a dish's name says are in it, and what such a dish often holds.
+
+    A form alone (`tart`) says nothing if it is the dish, and what it is made of beside one. A food and a form (`almond
+    tart`, `potato salad`) say the food. A dish known by its name (`Bakewell tart`, `korma`) says all the table knows.
+    """
+    food, form = mention.food, mention.words[-1] in FORMS
+    if form and len(mention.words) == 1 and mention.words not in _OF_NUTS:
+        return ((), frozenset()) if is_the_dish else ((food,), frozenset())
+    often = frozenset(each.what for each in food.hidden if each.source == COMMON_PRACTICE)
+    if food.traits >= _PLAIN_BAKE:
+        often -= _WRITTEN_WHERE_ADDED
+    if form and mention.words not in _BY_TRADITION:
+        parts = understood(mention.said.rsplit(" ", 1)[0])
+        held = frozenset[Trait]().union(*(part.traits for part in parts.known))
+        if parts.known and not parts.unknown and held <= food.traits | often:  # mince pies hold no mince
+            is_way = any(part.words in _WAYS for part in parts.known)
+            return parts.known, often if is_way else frozenset()
+    by_its_food = not form and mention.words[-1:] in table() and _is_of_foods(mention)  # onion gravy
+    return (food,), often if mention.words in _DISHES and not by_its_food else frozenset()
+
+
+def _is_of_foods(mention: Mention) -> bool:
+    before = understood(mention.said.rsplit(" ", 1)[0])
+    return len(mention.words) > 1 and bool(before.known) and not before.unknown
+
+
+_WAYS = frozenset(stems(entry.phrase) for entry in WAYS)
+# Of these the table tells what is often put on or in them, which a host's own list says better.
+_FILLED = listed_words(
+    """bruschetta crostini sandwich toastie burrito quesadilla enchilada fajita gyro ratatouille peperonata mezze
+    antipasti antipasto charcuterie tapas hotpot takeaway"""
+)
+_DISHES = (_WAYS | frozenset(stems(entry.phrase) for entry in READY)) - {(word,) for word in _FILLED}
+_OF_NUTS = frozenset(stems(words) for words in ("macaroon", "macaron"))
+_BY_TRADITION = frozenset(stems(words) for words in ("miso soup", "fruit cake", "plum pudding"))  # more than the food
+_PLAIN_BAKE: frozenset[Trait] = frozenset({Allergen.WHEAT, Allergen.MILK, Allergen.EGGS})
+_WRITTEN_WHERE_ADDED: frozenset[Trait] = TREE_NUTS | {Allergen.PEANUTS, Allergen.SOY, Allergen.SULPHITES}
+
+
+def said_free(text: str) -> frozenset[Trait]:
+    """What a dish's name says is not in it: `gluten-free trifle`, `tart without nuts`, `vegan korma`."""
+    words_in_it = set(stems(text))
+    found = next((lifted for words, lifted in _SUBSTITUTED if words & words_in_it), frozenset[Trait]())
+    for match in _FREE.finditer(text):
+        words = (match["before"] or match["after"]).split()
+        runs = (words[-2:], words[-1:]) if match["before"] else (words[:2], words[:1])
+        group = next(filter(None, (named(" ".join(run)) for run in runs)), None)
+        found |= frozenset() if group is None else group.cleared
+    return found
+
+
+_FREE = re.compile(
+    r"\b(?P<before>(?:[a-z]+[ -])?[a-z]+)[ -]free\b|\b(?:without|no|free (?:from|of))\s+(?P<after>[a-z]+(?: [a-z]+)?)",
+    re.IGNORECASE,
+)
+_OF_WATER = frozenset[Trait]({Allergen.FISH, Allergen.CRUSTACEANS, Allergen.MOLLUSCS})
+_SUBSTITUTED: tuple[tuple[frozenset[str], frozenset[Trait]], ...] = (
+    (frozenset(stems("vegan mock plant faux imitation")),
+     DIETS["vegan"].never | _OF_WATER | {Allergen.MILK, Allergen.EGGS, Origin.LACTOSE}),
+    (frozenset(stems("vegetarian veggie meatless")), DIETS["vegetarian"].never | _OF_WATER),
+)  # fmt: skip

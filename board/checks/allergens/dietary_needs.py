@@ -11,7 +11,7 @@ from board.facts.named import named
 from board.facts.origins import Origin, Trait
 from board.facts.phrases import stems
 from board.facts.susceptible import SUSCEPTIBLE
-from board.plan.phrases.guests import Guest, shown
+from board.plan.phrases.guests import Guest, as_said, shown
 
 # A guest who must not have one food is asked about every food that shares what can hurt in it: `no prawns` and crab,
 # `no egg white` and eggs, `no cheese` and other milk foods. Common practice, no source.
@@ -30,7 +30,7 @@ class Need:
 
     `never`, `asks`: what makes a dish not safe, or one to ask about. `food`: a single food, found by its name.
     `safety`: it can hurt them; `severe`: it can be anaphylaxis. `known`: False if the program knows no such food, so
-    that everything is asked about.
+    that everything is asked about; `unread`: it is not understood, and may be no food at all.
     """
 
     words: str
@@ -42,10 +42,13 @@ class Need:
     known: bool = True
     diet: Diet | None = None
     severe: bool = False
+    unread: bool = False
 
     @property
     def told(self) -> str:
         """As it is shown: severity first."""
+        if self.unread:
+            return as_said(self.words)
         how, what = ("", self.words) if self.diet is not None else ("no", self.words.removeprefix("no "))
         return shown(how, what, severe=self.severe)
 
@@ -63,6 +66,7 @@ def needs_of(guest: Guest) -> tuple[Need, ...]:
     more easily harmed has two: what can make them ill, and what is only advised against."""
     found = [*map(_avoiding, guest.avoids), *(need for words in guest.diets for need in _keeping(words))]
     marked = [replace(need, severe=need.safety and need.words.removeprefix("no ") in guest.severe) for need in found]
+    marked += map(_unread, guest.unread)
     return tuple(sorted(marked, key=lambda need: not need.severe))
 
 
@@ -83,6 +87,11 @@ def _avoiding(words: str) -> Need:
     if food is None or stems(words) in _TOO_WIDE:
         return Need(said, frozenset(), frozenset(), by, safety=True, known=False)
     return Need(said, frozenset(), food.traits & _KIN, by, safety=True, food=food)
+
+
+def _unread(words: str) -> Need:
+    by = "your guest's own word"
+    return Need(words, frozenset(), frozenset(), by, safety=True, known=False, unread=True)
 
 
 def _keeping(words: str) -> Iterator[Need]:

@@ -99,7 +99,12 @@ def _words_without_food(file: PlanFile, found: Matrix) -> list[Snag]:
     snags = []
     for g, needs in enumerate(found.needs):
         for need in needs:
-            if not need.known:
+            if need.unread:
+                name = found.guests[g].name
+                message = f"what must be left out for {name}: {need.told}? It is not understood"
+                mend = f"Ask; then write what it means, for example {name}, no nuts; every dish is to be asked about."
+                snags.append(Snag("guests 4", Weight.ASK, message, mend, file.places.of(("guests", g))))
+            elif not need.known:
                 word = need.words.removeprefix("no ")
                 message = f"{word!r}, which {found.guests[g].name} must not have, is no food or allergen known here"
                 mend = (

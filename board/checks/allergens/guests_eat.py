@@ -96,6 +96,7 @@ def _reasons(
         yield Reason(Verdict.ASK, need, "", why, "nothing is known of it", row.loc, unknown=True)
     if not need.known:
         why = f"the program knows no food called {need.words.removeprefix('no ')!r}"
+        why = f"{need.told} is not understood" if need.unread else why
         yield Reason(Verdict.ASK, need, "", why, need.source, row.loc)
         return
     for each in stuff:

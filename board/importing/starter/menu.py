@@ -272,6 +272,8 @@ class _Reading:
     def done(self) -> Menu:
         """Raises NotAMenu, too."""
         notes = self._head.notes
+        notes += [words.menu_shared(need, names) for need, names in self._head.guests.shared]
+        notes += [words.menu_unread(name, need) for name, need in self._head.guests.unread()]
         courses = _put_together(self._open, notes, anything=self._anything)
         _refuse_twice(courses)
         found = dict(self._head.found)

@@ -190,6 +190,15 @@ def menu_guest_too_long(most: int) -> str:
     return f"a guest has at most {most} characters; put a semicolon between guests"
 
 
+def menu_shared(need: str, names: Sequence[str]) -> str:
+    told = "both" if len(names) == 2 else "each"
+    return f"{need!r} is taken for {told} of {', '.join(names[:-1])} and {names[-1]}; mend it where it is not so"
+
+
+def menu_unread(name: str, need: str) -> str:
+    return f"{need!r} of {name} is not understood; it is kept, and check asks what must be left out"
+
+
 def menu_guest_twice(name: str) -> str:
     return f"{name!r} is listed twice; give one of them another name"
 

@@ -44,12 +44,14 @@ class HowRead(NamedTuple):
 @dataclass(frozen=True, slots=True)
 class Said:
     """What some words beside a name mean. `severe`: it can be anaphylaxis. `read`: how they were read, where that is
-    not their letter. All empty: they say that nothing is to be avoided, or (severe) that what stands beside is."""
+    not their letter. `unread`: what is to be asked about, word for word. All empty: they say that nothing is to be
+    avoided, or (severe) that what stands beside is."""
 
     avoids: tuple[str, ...] = ()
     diets: tuple[str, ...] = ()
     severe: bool = False
     read: tuple[HowRead, ...] = ()
+    unread: tuple[str, ...] = ()
 
     @property
     def words(self) -> str:
@@ -132,6 +134,40 @@ _AND = _pattern(r"\s+(?=(?:no|not|without)\s+\w)|\s*(?:,|/|\+|&|;|\b(?:and|or|no
 _BARE = _pattern(
     r"^(?:(?:no|not|any|all|the|some|every|to|kinds? of|sorts? of|also|other|for|both|eating|even|whole)\s+)+"
 )
+_ASKED = _pattern(r"ask\s+about\s+(.+)")
+# what they cannot do, which is no food: `cannot chew`
+_CANNOT_DO = _pattern(rf"{_any(_MUST_NOT, _DOES_NOT)}\s+(?!(?:to\s+)?{_EAT}\b)(.+)")
+# Words after a name that are of what somebody eats or of their health, so that they are never part of a name.
+_OF_HEALTH = _pattern(
+    r"\b" + _any("foods?", r"diet\w*", r"diabet\w*", "only", "nothing", r"chew\w*", r"swallow\w*", "soft", "raw",
+                 "pur[eé]ed?", r"medic\w*", "tablets?", "pills?", "warfarin", "statins?", "thinners?",
+                 r"breast[- ]?feed\w*", "nursing", r"keto\w*", r"paleo\w*", "fodmaps?", r"low[- ]\w+", "carbs?",
+                 "sugar", "salt", "cholesterol", "gout", "kidneys?", "blood", "reflux", "ibs", r"crohn'?s",
+                 r"al+erg\w*", r"intoleran\w*", "eats?", "avoids?", "cannot", "can'?t", "takes") + r"\b"
+)  # fmt: skip
+_NO_NEED = _pattern(
+    r"(?:is\s+)?" + _any("from", "of", "at", "next", "upstairs", "downstairs", "brings?", "comes?",
+                         "arrives?", "leaves?", "helps?", "drives?", "sits?", "stays?", "lives?", "our", "my", "his",
+                         "her", "their", "late", "the host", "plus", "n[eé]e") + r"\b.*"
+)  # fmt: skip
+VERBS = frozenset((
+    "is", "are", "was", "were", "has", "have", "had", "takes", "take", "eats", "eat", "keeps", "keep", "needs", "need",
+    "avoids", "avoid", "drinks", "drink", "does", "do", "cannot", "can't", "must", "who", "both", "each",
+))  # fmt: skip
+
+
+def is_of_health(words: str) -> bool:
+    """Whether words that are not understood are of what somebody eats or of their health."""
+    return _OF_HEALTH.search(words) is not None
+
+
+def is_unread_need(words: str) -> bool:
+    """Whether words after a name may say what somebody needs: no other name, and nothing of where they come from."""
+    bare = words.strip("()[] ")
+    lower = bare[:1].islower() and not _NO_NEED.fullmatch(bare)
+    return is_of_health(bare) or lower
+
+
 _EXCEPT = _pattern(r"\s+(?:except|apart from|other than|unless|save for|besides)\b.*")
 _ROUGH = _pattern(r"\s+(?:products?|proteins?|derivatives|of any (?:kind|sort)|things|stuff|based|dishes|foods?)$")
 _FIGURES = ["zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"]
@@ -161,6 +197,10 @@ def said(words: str, *, strict: bool = False) -> Said | None:
     text = _tidy(words)
     if not text or (strict and (len(text) == 1 or text.isdecimal())):
         return None
+    if asked := _ASKED.fullmatch(text):
+        return Said(unread=(asked[1],))
+    if (deed := _CANNOT_DO.fullmatch(text)) and not any(map(_is_listed, deed[1].split())):
+        return Said(unread=(text,))
     found = _read(text, strict)
     if found is None or found.read or not found.words:
         return found

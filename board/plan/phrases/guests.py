@@ -10,7 +10,18 @@ from pydantic.json_schema import SkipJsonSchema
 
 from board.base.near import nearest
 from board.facts.named import known_words, named
-from board.plan.phrases.guest_words import DIETS, Diet, HowRead, Said, said, stands_alone, suspicious
+from board.plan.phrases.guest_words import (
+    DIETS,
+    VERBS,
+    Diet,
+    HowRead,
+    Said,
+    is_of_health,
+    is_unread_need,
+    said,
+    stands_alone,
+    suspicious,
+)
 from board.plan.phrases.phrase import Phrase, near
 
 
@@ -19,7 +30,8 @@ class Guest(BaseModel):
     `Kit (GF)`, `Leo, 3 years old`, `Greta, over 70`, `Femke, pregnant`.
 
     `severe`: those of their words that can mean anaphylaxis. `read`: how what stands beside the name was read, where
-    not to the letter; `check` tells it."""
+    not to the letter; `check` tells it. `unread`: what was said of them and is not understood, word for word; `check`
+    asks what it means (`Gran soft food only`, `Gran, ask about soft food`)."""
 
     model_config = ConfigDict(extra="forbid", frozen=True)
 
@@ -29,13 +41,15 @@ class Guest(BaseModel):
     diets: tuple[Diet, ...] = ()
     severe: tuple[str, ...] = ()
     read: SkipJsonSchema[tuple[HowRead, ...]] = ()
+    unread: SkipJsonSchema[tuple[str, ...]] = ()
 
     @property
     def must_not(self) -> tuple[str, ...]:
         """What they must not or do not eat, as it is shown: what can be anaphylaxis first."""
         said = (*(("no", food) for food in self.avoids), *(("", diet) for diet in self.diets))
         first = sorted(said, key=lambda each: each[1] not in self.severe)
-        return tuple(shown(how, what, severe=what in self.severe) for how, what in first)
+        told = [shown(how, what, severe=what in self.severe) for how, what in first]
+        return (*told, *map(as_said, self.unread))
 
     @model_validator(mode="before")
     @classmethod
@@ -63,6 +77,11 @@ def shown(how: str, what: str, *, severe: bool = False) -> str:
     if severe:
         return f"severe allergy to {what}" if how else f"{what} (severe)"
     return f"{how} {what}".strip()
+
+
+def as_said(unread: str) -> str:
+    """`"soft food only"`: a need that is not understood, as it is shown."""
+    return f'"{unread}"'
 
 
 _QUOTED = re.compile(
@@ -147,7 +166,9 @@ def _name_and_needs(first: str) -> tuple[str, list[Said]]:
             if tail is not None and not _only_severe(tail):
                 pieces, found = pieces[:n], [tail]
                 break
-    while pieces and pieces[-1] in ("+", "&", "-", ":", "and", "is"):
+    if not found and (n := _where_unread(pieces, counted=bool(count))):
+        pieces, found = pieces[:n], [Said(unread=(_bare(pieces[n:]),))]
+    while len(pieces) > 1 and (pieces[-1] in ("+", "&", "-", ":", "and", "a", "an") or pieces[-1] in VERBS):
         pieces.pop()
     _ask_about(pieces, counted=bool(count))
     name = " ".join(pieces)
@@ -156,6 +177,29 @@ def _name_and_needs(first: str) -> tuple[str, list[Said]]:
     if not count and (more := _beyond_a_name(pieces)):
         found = [*found, Said(read=(HowRead("part-of-name", more),))]
     return f"{count} {name}".strip(), found
+
+
+def _where_unread(pieces: list[str], *, counted: bool) -> int:
+    """Where in some words, after a name, something begins that is no name and may be a need; 0 if nowhere, and where a
+    word in it is one that the host is asked about."""
+    for n, piece in enumerate(pieces[1:], start=1):
+        tail = " ".join(pieces[n:])
+        is_name = piece[:1].isupper() or _SMALL.fullmatch(piece) or _HOLD in piece
+        plain = pieces[0].islower() or counted  # names in small letters
+        if is_name or piece in ("-", ":") or (plain and piece not in VERBS and not is_of_health(tail)):
+            continue
+        if not is_unread_need(tail):
+            return 0
+        marked = suspicious(pieces[n:])
+        return n if marked is None or marked.casefold() in VERBS or is_of_health(marked) else 0
+    return 0
+
+
+def _bare(pieces: list[str]) -> str:
+    """The words; without the brackets, where one pair stands around all of them."""
+    text = " ".join(pieces)
+    whole = re.fullmatch(r"[(\[]([^()\[\]]*)[)\]]", text)
+    return (whole[1] if whole else text).strip(" -:")
 
 
 def _beyond_a_name(pieces: list[str]) -> str:
@@ -237,7 +281,7 @@ def _refused(piece: str, name: str) -> list[Said]:
     guess = f" Did you mean 'no {slip[0]}'?" if slip else near(words, DIETS)
     raise ValueError(
         f"{words!r} is not a diet the program knows.{guess}; "
-        f"write for example no walnuts, severe nut allergy, or one of {', '.join(DIETS)}"
+        f"write for example no walnuts, severe nut allergy, ask about {words}, or one of {', '.join(DIETS)}"
     )
 
 
@@ -267,7 +311,8 @@ def _needs(found: list[Said], name: str) -> dict[str, object]:
         if each.severe:
             severe |= dict.fromkeys((*each.avoids, *(d for d in each.diets if d == "coeliac")))
     read = tuple(dict.fromkeys(one for each in found for one in each.read))
-    kept = {"avoids": avoids, "diets": diets, "severe": list(severe), "read": read}
+    unread = tuple(dict.fromkeys(words for each in found for words in each.unread))
+    kept = {"avoids": avoids, "diets": diets, "severe": list(severe), "read": read, "unread": unread}
     return {key: value for key, value in kept.items() if value or key in ("avoids", "diets")}
 
 

@@ -69,3 +69,71 @@ def test_a_food_named_beside_the_ingredients_is_asked_about(guest: str, dish: st
 )
 def test_what_the_ingredients_account_for_is_not_asked_about(guest: str, dish: str, line: str, step: str) -> None:
     assert answer(guest, dish, line, step).verdict.name == "SAFE"
+
+
+@pytest.mark.parametrize(
+    ("guest", "dish", "line", "named"),
+    [
+        ("no tree nuts", "Macarons", "100 g icing sugar", "almonds"),
+        ("no tree nuts", "Bakewell tart", "200 g plain flour", "almonds"),
+        ("no tree nuts", "Plum frangipane tart", "200 g plain flour", "almonds"),
+        ("no tree nuts", "Battenberg cake", "200 g plain flour", "almonds"),
+        ("no tree nuts", "Linzer torte", "200 g plain flour", "hazelnuts"),
+        ("no tree nuts", "Simnel cake", "200 g plain flour", "often holds tree nuts"),
+        ("no nuts", "Chicken korma", "8 chicken thighs", "often holds almonds, cashews and pistachios"),
+        ("no sesame", "Chicken mole", "8 chicken thighs", "often holds sesame"),
+        ("no sesame", "Hummus", "500 g chickpeas, may contain sesame", "holds sesame"),
+        ("coeliac", "Lemon posset with shortbread", "500 ml double cream", "holds gluten"),
+        ("coeliac", "Lemon ice and shortbread", "4 lemons", "holds gluten"),
+        ("coeliac", "Lemon posset with shortbread", "500 ml chicken stock, free from gluten", "holds gluten"),
+        ("no fish", "Thai green curry", "400 ml coconut milk", "often holds fish"),
+        ("no fish", "Caesar salad", "2 cos lettuces", "often holds fish"),
+        ("no fish", "Miso soup", "100 g miso", "often holds fish"),
+        ("alcohol-free", "Christmas pudding", "500 g raisins", "often holds alcohol"),
+        ("no tree nuts", "Vegan Bakewell tart", "200 g plain flour", "holds almonds"),
+        ("no tree nuts", "Gluten-free Bakewell tart", "200 g rice flour", "holds almonds"),
+        ("no eggs", "Vegetarian pad thai", "400 g rice noodles", "holds eggs"),
+    ],
+)
+def test_a_dish_known_by_its_name_is_asked_about(guest: str, dish: str, line: str, named: str) -> None:
+    found = answer(guest, dish, line, "make it")
+
+    why = [reason.why for reason in found.reasons if "its name" in reason.why]
+    assert len(why) == 1
+    assert named in why[0]
+
+
+@pytest.mark.parametrize(
+    ("guest", "dish", "line"),
+    [
+        ("no tree nuts", "Apple tart", "6 apples"),
+        ("coeliac", "Apple tart", "6 apples"),
+        ("no eggs", "Potato salad", "2 kg potatoes"),
+        ("no fish", "Carrot soup", "1 kg carrots"),
+        ("no tree nuts", "Carrot soup", "1 kg carrots"),
+        ("no tree nuts", "Chocolate cake", "100 g cocoa powder"),
+        ("coeliac", "Chocolate cake", "100 g polenta"),
+        ("no eggs", "Apple and pear crumble", "6 apples"),
+        ("no peanuts", "Onion gravy", "4 onions"),
+        ("no peanuts", "Mince pies", "300 g plain flour"),
+        ("vegetarian", "Tomato bruschetta", "1 ciabatta"),
+        ("pregnant", "Beetroot and walnut terrine", "6 beetroot"),
+        ("coeliac", "Lemon posset with shortbread", "12 gluten-free shortbread"),
+        ("coeliac", "Lemon posset with shortbread", "200 g gluten-free flour"),
+        ("coeliac", "Lemon posset with gluten-free shortbread", "500 ml double cream"),
+        ("no tree nuts", "Macarons without nuts", "100 g icing sugar"),
+        ("no fish", "Thai green curry", "30 ml vegan fish sauce"),
+        ("no milk", "Vegan korma", "2 aubergines"),
+    ],
+)
+def test_a_name_that_tells_no_more_than_the_ingredients_is_not_asked_about(guest: str, dish: str, line: str) -> None:
+    found = answer(guest, dish, line, "make it")
+
+    assert not [reason.why for reason in found.reasons if "its name" in reason.why]
+
+
+def test_an_ingredient_that_carries_what_the_name_says_tells_it_alone() -> None:
+    found = answer("no tree nuts", "Bakewell tart", "200 g ground almonds", "bake it")
+
+    assert found.verdict.name == "NOT_SAFE"
+    assert not [reason.why for reason in found.reasons if "its name" in reason.why]

@@ -12,6 +12,7 @@ from board.importing.starter.head import Helper
 from board.importing.starter.menu import MOST_COURSES, MOST_DISHES, MOST_LINES, Menu, read_menu
 from board.importing.starter.not_a_menu import NotAMenu
 from board.importing.ways.ways import Way
+from board.plan.phrases.guests import Guest, parse_guest
 from tests.examples import times
 
 SUNDAY = date(2026, 11, 29)
@@ -166,6 +167,75 @@ def test_guests(said: str, count: int, entries: tuple[str, ...]) -> None:
     menu = read(said + MEAL)
 
     assert (menu.found["guests"], menu.guests) == (count, entries)
+
+
+def needs(said: str) -> dict[str, tuple[str, ...]]:
+    """What each guest of a menu must not have."""
+    guests = [Guest(**parse_guest(entry)) for entry in read(said + MEAL).guests]
+    return {guest.name: guest.must_not for guest in guests}
+
+
+@pytest.mark.parametrize(
+    ("said", "whose", "told"),
+    [
+        ("Rae and Sol have a nut allergy", {"Rae": "no nuts", "Sol": "no nuts"}, False),
+        ("Rae and Sol eat halal", {"Rae": "halal", "Sol": "halal"}, False),
+        ("Rae & Sol are vegan", {"Rae": "vegan", "Sol": "vegan"}, False),
+        ("Rae and Sol both avoid pork", {"Rae": "no pork", "Sol": "no pork"}, False),
+        ("Rae and Sol cannot have eggs", {"Rae": "no eggs", "Sol": "no eggs"}, False),
+        ("Rae, Sol and Tam don't eat fish", {"Rae": "no fish", "Sol": "no fish", "Tam": "no fish"}, False),
+        ("Rae, Sol, and Tam don't eat fish", {"Rae": "no fish", "Sol": "no fish", "Tam": "no fish"}, False),
+        ("Rae and Sol, both vegan", {"Rae": "vegan", "Sol": "vegan"}, False),
+        ("Rae and Sol cannot chew", {"Rae": '"cannot chew"', "Sol": '"cannot chew"'}, False),
+        ("Rae and Sol coeliac", {"Rae": "coeliac", "Sol": "coeliac"}, True),
+        ("Rae and Sol, coeliac", {"Rae": "coeliac", "Sol": "coeliac"}, True),
+        ("Rae and Sol (coeliac)", {"Rae": "coeliac", "Sol": "coeliac"}, True),
+        ("Rae, Sol and Tam vegetarian", {"Rae": "vegetarian", "Sol": "vegetarian", "Tam": "vegetarian"}, True),
+        ("Rae and Sol severe nut allergy",
+         {"Rae": "severe allergy to nuts", "Sol": "severe allergy to nuts"}, True),
+        ("Uma vegan, Rae and Sol coeliac, Vic", {"Uma": "vegan", "Rae": "coeliac", "Sol": "coeliac", "Vic": ""}, True),
+        ("Rae and Sol coeliac and Uma vegan", {"Rae": "coeliac", "Sol": "coeliac", "Uma": "vegan"}, True),
+        ("Rae, Sol vegan", {"Rae": "", "Sol": "vegan"}, False),
+        ("Rae, Sol (vegan)", {"Rae": "", "Sol": "vegan"}, False),
+        ("Rae and Sol is coeliac", {"Rae": "", "Sol": "coeliac"}, False),
+        ("Rae and Sol has a nut allergy", {"Rae": "", "Sol": "no nuts"}, False),
+        ("Rae and Sol pregnant", {"Rae": "", "Sol": "pregnant"}, False),
+        ("Rae and 2 vegetarians", {"Rae": "", "vegetarians": "vegetarian"}, False),
+        ("Rae vegan and Sol coeliac", {"Rae": "vegan", "Sol": "coeliac"}, False),
+    ],
+)  # fmt: skip
+def test_what_is_said_of_several_guests_is_of_each(said: str, whose: dict[str, str], told: bool) -> None:
+    found = needs(f"Guests: {said}")
+
+    assert {name: ", ".join(each) for name, each in found.items()} == whose
+    assert any("is taken for" in note for note in read(f"Guests: {said}{MEAL}").notes) is told
+
+
+def test_what_was_taken_for_each_is_marked_in_the_plan() -> None:
+    assert read("Guests: Rae and Sol coeliac" + MEAL).guests == ("Rae, probably coeliac", "Sol coeliac")
+
+
+@pytest.mark.parametrize(
+    ("said", "whose"),
+    [
+        ("Guests: Nonna mashed things only, Sol", {"Nonna": '"mashed things only"', "Sol": ""}),
+        ("Guests: Nonna, soft food only, Sol", {"Nonna": '"soft food only"', "Sol": ""}),
+        ("Guests: Rae takes heart tablets", {"Rae": '"takes heart tablets"'}),
+        ("Guests: Rae (nursing), Sol", {"Rae": '"nursing"', "Sol": ""}),
+        ("Guests: Rae diabetic", {"Rae": '"diabetic"'}),
+        ("Guests: Rae, diabetic", {"Rae": '"diabetic"'}),
+        ("Guests: Rae keto and Sol vegan", {"Rae": '"keto"', "Sol": "vegan"}),
+        ("3 guests\nRae is diabetic", {"Rae": '"is diabetic"', "others": ""}),
+        ("3 guests\nRae and Sol have a nut allergy", {"Rae": "no nuts", "Sol": "no nuts", "other": ""}),
+    ],
+)
+def test_a_need_that_is_not_understood_is_kept_with_its_guest_and_told(said: str, whose: dict[str, str]) -> None:
+    found = needs(said)
+
+    assert {name: ", ".join(each) for name, each in found.items()} == whose
+    unread = [each for each in whose.values() if each.startswith('"')]
+    notes = [note for note in read(said + MEAL).notes if "is not understood" in note]
+    assert len(notes) == len(unread)
 
 
 @pytest.mark.parametrize(

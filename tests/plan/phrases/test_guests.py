@@ -127,9 +127,50 @@ def test_what_stands_in_quotation_marks_is_a_name(text: str, name: str, avoids: 
     assert (found.name, found.avoids) == (name, avoids)
 
 
-@pytest.mark.parametrize("text", ["Kit (XQ)", "Kit from the choir", "Kit XQ", "Ines V.", "Kit - whatever"])
+@pytest.mark.parametrize("text", ["Kit (XQ)", "Kit from the choir", "Kit XQ", "Ines V.", "Kit is the host"])
 def test_what_is_taken_for_part_of_a_name_is_told(text: str) -> None:
     assert "part-of-name" in [read.how for read in LINE.validate_python(text).read]
+
+
+@pytest.mark.parametrize(
+    ("text", "name", "unread"),
+    [
+        ("Nonna mashed things only", "Nonna", "mashed things only"),
+        ("Rosa takes heart tablets", "Rosa", "takes heart tablets"),
+        ("Pim eats nothing uncooked", "Pim", "eats nothing uncooked"),
+        ("Juno (nursing)", "Juno", "nursing"),
+        ("Abe cannot swallow well", "Abe", "cannot swallow well"),
+        ("Una doesn't chew well", "Una", "doesn't chew well"),
+        ("Max is diabetic", "Max", "is diabetic"),
+        ("Max diabetic", "Max", "diabetic"),
+        ("Dov, ask about diabetic", "Dov", "diabetic"),
+        ("Ed Miller has gout", "Ed Miller", "has gout"),
+        ("Kit - whatever", "Kit", "whatever"),
+        ("ben low carb", "ben", "low carb"),
+        ("2 friends who eat soft food", "friends", "who eat soft food"),
+    ],
+)
+def test_what_is_said_of_a_guest_and_not_understood_is_kept_word_for_word(text: str, name: str, unread: str) -> None:
+    found = LINE.validate_python(text)
+
+    assert (found.name, found.unread, found.avoids, found.diets) == (name, (unread,), (), ())
+    assert found.must_not == (f'"{unread}"',)
+
+
+@pytest.mark.parametrize(
+    ("text", "name", "must_not"),
+    [
+        ("Di have a nut allergy", "Di", ("no nuts",)),
+        ("Omid eat halal", "Omid", ("halal",)),
+        ("Lou keeps kosher", "Lou", ("kosher",)),
+        ("Yan both avoid pork", "Yan", ("no pork",)),
+        ("Bob are vegan", "Bob", ("vegan",)),
+    ],
+)
+def test_a_verb_is_no_part_of_a_name(text: str, name: str, must_not: tuple[str, ...]) -> None:
+    found = LINE.validate_python(text)
+
+    assert (found.name, found.must_not) == (name, must_not)
 
 
 # The name; what they avoid, which diets; what of it is severe.
