@@ -122,6 +122,14 @@ def menu_apart(said: str, dishes: Sequence[str]) -> str:
     return f"{said!r} is taken for {len(dishes)} dishes: {'; '.join(dishes)}"
 
 
+def menu_bought_beside(foods: Sequence[str]) -> str:
+    return f"bought and served with a dish: {'; '.join(foods)}; what you make is a dish of its own, after a semicolon"
+
+
+def menu_not_in_it(piece: str, dish: str) -> str:
+    return f"{piece!r} is not known, so it is in no ingredient and no step of {dish!r}"
+
+
 def menu_joined(line: int, said: str, course: str) -> str:
     return at_line(line, f"{said!r} is taken into {course}, the course above")
 

@@ -19,8 +19,13 @@ PATTERNS: tuple[Pattern, ...] = (
     *starters.FAMILY, *meat.FAMILY, *fish.FAMILY, *vegetables.FAMILY, *doughs.FAMILY, *sweets.FAMILY, *stores.FAMILY,
 )  # fmt: skip
 
+_WARM_SAUCES = (stores.HOLLANDAISE, stores.BUTTER_SAUCE, stores.WHITE_SAUCE)
+
 _THING, _DONE, _INSIDE, _ALONE = range(4)  # how telling: the thing itself, what was done, a word within, a bare food
 _ASIDE = re.compile(r"\s*[,;:(\[/]\s*|\s+(?:with|in|on|under|over|from|served|topped|alla?|aux?)\s+", re.IGNORECASE)
+
+BETWEEN = re.compile(r"\s*[,;]\s*|\s+[&+]\s+|\s*\band\b\s*", re.IGNORECASE)  # two things beside each other
+_LEADS = re.compile(r"^(?:(?:an?|the|some|its|our|with|served|topped)\s+)+", re.IGNORECASE)
 
 
 @dataclass(frozen=True)
@@ -53,8 +58,18 @@ def is_cooked_for(dish: str) -> bool:
     if not ranked or ranked[0][0][:2] != (0, _THING):
         return False
     pattern = ranked[0][2]
-    goes_in = pattern.name == "dumplings"
-    return pattern.course in ("side", "sweet") and not goes_in and pattern not in (*doughs.FAMILY, *stores.FAMILY)
+    if pattern in _WARM_SAUCES:
+        return True
+    return (
+        pattern.course in ("side", "sweet")
+        and not goes_into_it(dish)
+        and pattern not in (*doughs.FAMILY, *stores.FAMILY)
+    )
+
+
+def goes_into_it(piece: str) -> bool:
+    """Whether what stands beside a dish is cooked in its pot: dumplings."""
+    return any(pattern.name == "dumplings" for pattern in found(piece)[:1])
 
 
 def _ranked(dish: str) -> list[tuple[tuple[int, int, int, int], int, Pattern]]:
@@ -76,6 +91,20 @@ def _ranked(dish: str) -> list[tuple[tuple[int, int, int, int], int, Pattern]]:
 def the_thing(dish: str) -> str:
     """The dish without what goes with it: `mushroom stew` of `mushroom stew with rice`."""
     return _ASIDE.split(dish, maxsplit=1)[0]
+
+
+def beside(dish: str) -> tuple[str, ...]:
+    """What its name gives beside the thing itself, piece by piece: `brioche toast` of `parfait with brioche toast`,
+    `cream` of `berries and cream`; not words that say what was done (`side of salmon, baked`)."""
+    ranked = _ranked(dish)
+    first, *rest = _ASIDE.split(dish, maxsplit=1)
+    named = -ranked[0][0][3] if ranked and not ranked[0][0][0] else len(stems(first))
+    gap = next((gap for gap in BETWEEN.finditer(first) if len(stems(first[: gap.start()])) >= named), None)
+    said = {stem for phrase in _phrases() if phrase.kind == _DONE for stem in phrase.stems}
+    said |= {stem for _, number, _ in ranked[:1] for stem in _phrases()[number].stems}  # toad in the hole
+    text = " with ".join([first[gap.end() :] if gap is not None else "", *rest])
+    pieces = (_LEADS.sub("", piece.strip(" )].")) for run in _ASIDE.split(text) for piece in BETWEEN.split(run))
+    return tuple(dict.fromkeys(piece for piece in pieces if not said.issuperset(stems(piece))))
 
 
 def _head(dish: str) -> int:

@@ -18,6 +18,7 @@ _BY_WAY = {
     "soufflé": "cheese soufflé; goat's cheese souffle",
     "omelette": "Spanish omelette; asparagus frittata",
     "boiled eggs": "deviled eggs; egg mayonnaise; scotch eggs",
+    "poached or fried eggs": "poached eggs; fried eggs",
     "pasta": "spaghetti carbonara; penne arrabbiata; tagliatelle with mushrooms; prawn linguine; spaghetti bolognese",
     "baked pasta": "lasagne; vegetable lasagna; moussaka; eggplant parmesan",
     "macaroni cheese": "mac and cheese; macaroni cheese; tuna casserole",
