@@ -72,6 +72,7 @@ def goes_into_it(piece: str) -> bool:
     return any(pattern.name == "dumplings" for pattern in found(piece)[:1])
 
 
+@functools.lru_cache(maxsize=512)
 def _ranked(dish: str) -> list[tuple[tuple[int, int, int, int], int, Pattern]]:
     """Each phrase that is found: how telling (0 the thing and not aside, kind of words, longest, last), its number."""
     words, head = stems(dish), _head(dish)
@@ -100,8 +101,7 @@ def beside(dish: str) -> tuple[str, ...]:
     first, *rest = _ASIDE.split(dish, maxsplit=1)
     named = -ranked[0][0][3] if ranked and not ranked[0][0][0] else len(stems(first))
     gap = next((gap for gap in BETWEEN.finditer(first) if len(stems(first[: gap.start()])) >= named), None)
-    said = {stem for phrase in _phrases() if phrase.kind == _DONE for stem in phrase.stems}
-    said |= {stem for _, number, _ in ranked[:1] for stem in _phrases()[number].stems}  # toad in the hole
+    said = _said_done() | {stem for _, number, _ in ranked[:1] for stem in _phrases()[number].stems}  # toad in the hole
     text = " with ".join([first[gap.end() :] if gap is not None else "", *rest])
     pieces = (_LEADS.sub("", piece.strip(" )].")) for run in _ASIDE.split(text) for piece in BETWEEN.split(run))
     return tuple(dict.fromkeys(piece for piece in pieces if not said.issuperset(stems(piece))))
@@ -111,8 +111,12 @@ def _head(dish: str) -> int:
     """How many of its words are about the thing itself: `side of salmon, baked` whole, `duck with beans` one."""
     first, *rest = _ASIDE.split(dish, maxsplit=1)
     later = stems(rest[0]) if rest else ()
-    said = {stem for phrase in _phrases() if phrase.kind == _DONE for stem in phrase.stems}
-    return len(stems(first)) + (len(later) if later and set(later) <= said else 0)
+    return len(stems(first)) + (len(later) if later and set(later) <= _said_done() else 0)
+
+
+@functools.cache
+def _said_done() -> frozenset[str]:
+    return frozenset(stem for phrase in _phrases() if phrase.kind == _DONE for stem in phrase.stems)
 
 
 def main_food(dish: str) -> NamedFood | None:

@@ -1,7 +1,7 @@
 """What a name gives beside its main thing is bought and served with it, or a dish of its own, or told. Common practice,
 no source."""
 
-from pathlib import Path
+import re
 
 import pytest
 
@@ -9,6 +9,7 @@ from board.facts.phrases import NEUTRAL, holds, stems
 from board.importing.starter.menu import read_menu
 from board.importing.ways.finding import beside
 from board.importing.ways.ways import Setting, apart, dish_lines, left_out, served_with, ways_for
+from tests.examples import first
 from tests.importing.starter.test_menu_plans import MENUS, NOON
 from tests.importing.ways.dish_names import DISHES
 
@@ -62,17 +63,23 @@ def test_what_nobody_knows_is_told(dish: str) -> None:
     assert left_out(dish, ways_for(dish)[0])
 
 
-def test_no_word_of_a_dish_is_lost() -> None:
+def joined() -> list[str]:
+    """The dishes of the menus and of `dish_names` that name more than one thing."""
+    texts = [path.read_text(encoding="utf-8") for path in sorted(MENUS.glob("*.txt"))]
+    named = [dish for text in texts for course in read_menu(text, NOON.date()).courses for dish in course.dishes]
+    found = dict.fromkeys([*named, *(dish for dish, _ in DISHES)])
+    return [dish for dish in found if re.search(r" (?:with|and|&|in|on) |,", dish)]
+
+
+@pytest.mark.parametrize("dish", first(12, joined()))
+def test_no_word_of_a_dish_is_lost(dish: str) -> None:
     """Each piece beside the thing itself is in the plan's lines below the dish's name, or told as left out."""
-    menus = [read_menu(path.read_text(encoding="utf-8"), NOON.date()) for path in sorted(Path(MENUS).glob("*.txt"))]
-    named = [dish for menu in menus for course in menu.courses for dish in course.dishes]
-    for whole in [*named, *(dish for dish, _ in DISHES)]:
-        for dish in apart(whole):
-            if not (ways := ways_for(dish)):
-                continue
-            plan = stems(" . ".join(dish_lines(dish, ways[0], AT)[1:]))
-            told = left_out(dish, ways[0])
-            for piece in beside(dish):
-                content = [word for word in stems(piece) if word not in NEUTRAL]
-                wanted = content[:-1] if content[-1] == "sauce" else content[-1:]  # a sauce is made of its food
-                assert piece in told or all(holds(plan, (word,)) for word in wanted), (dish, piece, told)
+    for each in apart(dish):
+        if not (ways := ways_for(each)):
+            continue  # bare: told as a whole
+        plan = stems(" . ".join(dish_lines(each, ways[0], AT)[1:]))
+        told = left_out(each, ways[0])
+        for piece in beside(each):
+            words = [word for word in stems(piece) if word not in NEUTRAL]
+            wanted = words[:-1] if words[-1] == "sauce" else words[-1:]  # a sauce is made of its food
+            assert piece in told or all(holds(plan, (word,)) for word in wanted), (piece, told)
