@@ -9,14 +9,17 @@ import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 
+from board.facts.food import facts
 from board.facts.phrases import stems
-from board.importing.ways.families import doughs, fish, meat, starters, stores, sweets, vegetables
+from board.facts.sections import section_of
+from board.importing.ways.families import bought, doughs, fish, meat, starters, stores, sweets, vegetables
 from board.importing.ways.main_food import NamedFood, foods_in
 from board.importing.ways.pattern import Pattern
 
 COURSES = ("nibbles", "starter", "main", "side", "cheese", "sweet", "drink")  # in the order of a meal
 PATTERNS: tuple[Pattern, ...] = (
     *starters.FAMILY, *meat.FAMILY, *fish.FAMILY, *vegetables.FAMILY, *doughs.FAMILY, *sweets.FAMILY, *stores.FAMILY,
+    *bought.FAMILY,
 )  # fmt: skip
 
 _WARM_SAUCES = (stores.HOLLANDAISE, stores.BUTTER_SAUCE, stores.WHITE_SAUCE)
@@ -25,6 +28,13 @@ _THING, _DONE, _INSIDE, _ALONE = range(4)  # how telling: the thing itself, what
 _ASIDE = re.compile(r"\s*[,;:(\[/]\s*|\s+(?:with|in|on|under|over|from|served|topped|alla?|aux?)\s+", re.IGNORECASE)
 
 BETWEEN = re.compile(r"\s*[,;]\s*|\s+[&+]\s+|\s*\band\b\s*", re.IGNORECASE)  # two things beside each other
+_BOUGHT = re.compile(
+    r"[(\[]?\s*\b(?:(?:(?:shop|store|ready|deli|bakery)[- ]?(?:bought|made)|bought(?:[- ]in)?)\b(?!\s+from)|"
+    r"(?:all\s+|bought\s+)*from\s+(?:the|a|an|our|my)\s+(?:[\w’']+\s+)?(?:shop|bakery|baker|p[aâ]tisserie|deli|delicatessen|"
+    r"supermarket|store|confectioner|chocolatier|takeaway)(?:['’]?s)?\b)\s*[)\]]?",
+    re.IGNORECASE,
+)
+_BOILED = frozenset(stems("gnocchi ravioli tortellini tortelloni cappelletti pasta tagliatelle pierogi dumplings"))
 _LEADS = re.compile(r"^(?:(?:an?|the|some|its|our|with|served|topped)\s+)+", re.IGNORECASE)
 
 
@@ -47,8 +57,42 @@ def _phrases() -> tuple[_Phrase, ...]:
     )
 
 
+def as_bought(dish: str) -> str | None:
+    """What is bought, where its name says that it is: `lemon tart` of `lemon tart (from the bakery)`. None where it
+    does not, or where a shop sells it raw, or only what stands beside it is bought."""
+    said = _BOUGHT.search(dish)
+    name = " ".join(_BOUGHT.sub(" ", dish).split()).strip(" ,;:-")
+    if said is None or not name or (re.search(r"\bwith\b", dish[: said.start()]) and "all" not in said[0].split()):
+        return None
+    known = facts(the_thing(name))
+    ready = known is None or known.made or (known.raw_class is None and section_of(name) != "veg")
+    ordinary = next((pattern for _, _, pattern in _ranked(name)), None)
+    is_set_out = ordinary is not None and (ordinary.bought or ordinary.course == "cheese")
+    return None if is_set_out or not ready else name
+
+
+def only_bought(piece: str) -> bool:
+    """Whether the words say that something is bought, and nothing else: `from the bakery`."""
+    return _BOUGHT.fullmatch(piece.strip()) is not None
+
+
+def _served_as(name: str) -> tuple[Pattern, ...]:
+    """How a bought dish is served, the most fitting first."""
+    section, last = section_of(name), stems(name)[-1:]
+    if section == "freezer" or last in (("gelato",), ("kulfi",)):
+        return (bought.ICE,)
+    if section == "bakery" and any(
+        pattern in (doughs.YEAST_BREAD, doughs.FLATBREAD) for _, _, pattern in _ranked(name)
+    ):
+        return (bought.BREAD, bought.PLATED)
+    return (bought.BOILED,) if last and last[0] in _BOILED else (bought.PLATED,)
+
+
 def found(dish: str) -> tuple[Pattern, ...]:
     """The patterns that fit; none where nothing in the words tells."""
+    name = as_bought(dish)
+    if name is not None:
+        return _served_as(name)
     return tuple(dict.fromkeys(pattern for _, _, pattern in _ranked(dish)))
 
 
@@ -97,6 +141,7 @@ def the_thing(dish: str) -> str:
 def beside(dish: str) -> tuple[str, ...]:
     """What its name gives beside the thing itself, piece by piece: `brioche toast` of `parfait with brioche toast`,
     `cream` of `berries and cream`; not words that say what was done (`side of salmon, baked`)."""
+    dish = _BOUGHT.sub(" ", dish)
     ranked = _ranked(dish)
     first, *rest = _ASIDE.split(dish, maxsplit=1)
     named = -ranked[0][0][3] if ranked and not ranked[0][0][0] else len(stems(first))

@@ -47,7 +47,8 @@ def going_with(dish: str, pattern: Pattern, main: NamedFood | None, listed: tupl
             (into if seasons(piece) and not as_it_is else served).append(NamedFood(piece, "other", known.made))
     into += [each for each in named if each.made and not is_shape(each, pattern) and not _is_aside(each, dish)]
     taken = [stems(each.said) for each in served]
-    left = [each for each in into if not any(holds(words, stems(each.said)) for words in taken)]
+    bought_whole = main is not None and main.said == dish
+    left = [each for each in into if not bought_whole and not any(holds(words, stems(each.said)) for words in taken)]
     return GoingWith(tuple(served), tuple(dict.fromkeys(left)), tuple(unknown))
 
 

@@ -263,8 +263,9 @@ def beside_line(food: NamedFood, eaters: int) -> str:
 
 
 def _section(food: NamedFood) -> str:
-    """The shop's section; a name that no table has may be anything that grows."""
-    return as_called(section_of(food.said), ("fishmonger",)) or "veg"
+    """The shop's section; a name that no table has may be anything that grows, or that a deli makes."""
+    found = as_called(section_of(food.said), ("fishmonger",))
+    return "deli" if food.made and found in ("", "veg") else found or "veg"
 
 
 _HEAD = re.compile(

@@ -10,8 +10,19 @@ from board.facts.food import facts
 from board.facts.phrases import folded, holds, stems, words_of
 from board.facts.seasoning import seasons
 from board.importing.ways import words
+from board.importing.ways.families import bought
 from board.importing.ways.families.methods import METHODS
-from board.importing.ways.finding import BETWEEN, COURSES, PATTERNS, found, is_cooked_for, named_foods, the_thing
+from board.importing.ways.finding import (
+    BETWEEN,
+    COURSES,
+    PATTERNS,
+    as_bought,
+    found,
+    is_cooked_for,
+    named_foods,
+    only_bought,
+    the_thing,
+)
 from board.importing.ways.going_with import GoingWith, going_with, is_shape
 from board.importing.ways.main_food import (
     NamedFood,
@@ -66,7 +77,10 @@ class Way:
 
 def ways_for(dish: str) -> tuple[Way, ...]:
     """The ways that fit a dish's words, the most telling first; none where it says nothing of how it is made."""
-    return tuple(Way(pattern.name, pattern.course) for pattern in found(dish))
+    patterns = found(dish)
+    name = as_bought(dish)
+    usual = found(name)[:1] if name is not None else ()
+    return tuple(Way(pattern.name, usual[0].course if usual else pattern.course) for pattern in patterns)
 
 
 def apart(dish: str) -> tuple[str, ...]:
@@ -98,6 +112,11 @@ def left_out(dish: str, way: Way) -> tuple[str, ...]:
 
 def _going(dish: str, way: Way) -> GoingWith:
     return _Writer(dish, _BY_NAME[way.name], ONE).beside if way.name in _BY_NAME else GoingWith()
+
+
+def says_bought(piece: str) -> bool:
+    """Whether the words say that something is bought, and nothing else: `from the bakery`."""
+    return only_bought(piece)
 
 
 def all_ways() -> tuple[Way, ...]:
@@ -152,11 +171,13 @@ class _Writer:
     """One dish, written by one pattern for one kitchen."""
 
     def __init__(self, dish: str, pattern: Pattern, at: Setting) -> None:
-        self.dish, self.pattern, self.at = dish, pattern, at
+        self.name, self.pattern, self.at = dish, pattern, at
+        name = as_bought(dish) if pattern in bought.FAMILY else None
+        self.dish = dish = dish if name is None else name
         foods = named_foods(dish)
         self.known: NamedFood | None = None
         if pattern.food:
-            self.known = self._suiting(foods) or self._bought()
+            self.known = self._as_it_is() or self._suiting(foods) or self._bought()
             self.known = self._minced(self.known)
         self.plain = is_meatless(dish) or (self.known is not None and self.known.kind == "other")  # no meat in it
         self.food = pattern.food
@@ -171,7 +192,7 @@ class _Writer:
             self.others = [line for line in self.others if not holds(stems(self.it), stems(_plain(line)))]
         listed = stems(" . ".join([self.main, *self.others]))
         self.beside = going_with(dish, pattern, self.known, listed)
-        self.plated = bool(self.beside.served) and pattern.steps[-1].place != "worktop"
+        self.plated = bool(self.beside.served) and not pattern.steps[-1].by_hand
 
     def _suiting(self, foods: tuple[NamedFood, ...]) -> NamedFood | None:
         """What this way is done to: the first food of its kind; else the first of the thing itself, whatever it is
@@ -183,6 +204,12 @@ class _Writer:
         plain = [each for each in own if not (each.made or each.is_drink)]
         sauces = [each for each in own if each.made and not is_shape(each, self.pattern)]
         return next(iter((*(each for each in plain if not seasons(each.said)), *plain, *sauces)), None)
+
+    def _as_it_is(self) -> NamedFood | None:
+        """The dish itself, where its name says that it is bought."""
+        if self.pattern not in bought.FAMILY or self.name == self.dish:
+            return None
+        return NamedFood(self.dish.partition(" with ")[0], "other", made=True)
 
     def _bought(self) -> NamedFood | None:
         """The dish itself, where it is bought as it is and the table of foods has it."""
@@ -212,7 +239,7 @@ class _Writer:
         return main_line(self.known, self.pattern, self.at.eaters)
 
     def lines(self, remark: str) -> Iterator[str]:
-        yield f"- dish: {scalar(self.dish)}" + (f"  # {remark}" if remark else "")
+        yield f"- dish: {scalar(self.name)}" + (f"  # {remark}" if remark else "")
         yield f"  for: {self.at.eaters}"
         yield "  ingredients:"
         if self.main:
