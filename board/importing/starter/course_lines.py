@@ -85,6 +85,8 @@ class Open:
     indented: bool = False  # its own line is
     inline: bool = False  # dishes stand beside its name
     closed: bool = False  # a line of its own is no dish of it
+    numbered: bool = False  # its own line is
+    bounded: bool = False  # an hour or a number bounds it, no name
 
 
 def course_in(line: Masked, *, heading: bool = False) -> tuple[Open, str] | None:

@@ -59,6 +59,7 @@ ASSUMED_GLASS = "# assumed: a glass each"
 MENU_EMPTY = "the menu is empty; write a line a course, for example Main: braised duck legs; green beans"
 MENU_NO_DISHES = "the menu names no dish; write a line a course, for example Main: braised duck legs; green beans"
 MENU_BY_GAPS = "no course is named; what stands between empty lines is taken for a course"
+MENU_BY_BOUNDS = "an hour or a number without a name is taken for the beginning of a course"
 MENU_BY_DISH = "some dishes stand in no course; they are put where such dishes usually are, else into the main"
 
 
