@@ -25,7 +25,7 @@ from board.files.plans import STDIN, read_text, shown
 from board.files.whole import STDOUT, write_new
 from board.importing.starter.answers import Answers, defaults, readers
 from board.importing.starter.menu import Menu, read_menu
-from board.importing.starter.menu_courses import arrival_before, course_minutes, taken_apart, usual_way
+from board.importing.starter.menu_courses import arrival_before, course_minutes, taken_apart, told_beside, usual_way
 from board.importing.starter.not_a_menu import NotAMenu
 from board.importing.starter.plan_text import menu_plan_text, plan_text
 from board.importing.ways import ways
@@ -114,6 +114,7 @@ def from_menu(
     kept = {dish: lines for dish, lines in taken.items() if lines is not None}
     kinds = {dish: course.kind for course in menu.courses for dish in course.dishes}
     chosen = _chosen([dish for dish in dishes if dish not in kept], kinds, ask, say)
+    menu = told_beside(menu, chosen.get)
     try:
         text = menu_plan_text(menu, answers, assumed, chosen.get, kept.get)
     except NotAMenu as wrong:

@@ -23,6 +23,7 @@ NUT_BAKES = (
     *group("almond croissant", A.ALMONDS, A.WHEAT, *_MILK, hidden=(A.EGGS, A.SOY, A.SULPHITES, A.LUPIN), made=True),
     *group("financier, dacquoise", A.ALMONDS, A.EGGS, hidden=(A.WHEAT, *_MILK, *_NUTS), made=True),
     *group("linzer torte, linzertorte", A.HAZELNUTS, A.WHEAT, hidden=(A.ALMONDS, A.EGGS, *_MILK), made=True),
+    *group("petit four, petits fours", A.WHEAT, A.EGGS, hidden=(*_MILK, *_NUTS, A.SOY), made=True),
     *group("mont blanc", A.CHESTNUTS, *_MILK, hidden=(A.EGGS, A.WHEAT), made=True),
     *group("nut bar = nut cluster", *_NUTS, hidden=(A.PEANUTS, *_MILK, A.WHEAT, A.SOY, From.HONEY), made=True),
 )  # fmt: skip

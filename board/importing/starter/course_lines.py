@@ -85,6 +85,8 @@ class Open:
     indented: bool = False  # its own line is
     inline: bool = False  # dishes stand beside its name
     closed: bool = False  # a line of its own is no dish of it
+    numbered: bool = False  # its own line is
+    bounded: bool = False  # an hour or a number bounds it, no name
 
 
 def course_in(line: Masked, *, heading: bool = False) -> tuple[Open, str] | None:
@@ -180,7 +182,12 @@ def dishes_in(text: str) -> Iterator[str]:
     if len(several) > 1 or ";" in text:
         yield from several
         return
-    pieces = pieces_of(text, only=",|·•")
+    pieces: list[str] = []
+    for piece in pieces_of(text, only=",|·•"):
+        if pieces and ways.says_bought(piece):  # `baklava, bought`
+            pieces[-1] += f", {piece}"
+        else:
+            pieces.append(piece)
     for n, piece in enumerate(pieces):
         last_of_list = n == len(pieces) - 1 and n > 0
         yield from _at_and(re.sub(r"^(?:and|&|\+)\s+", "", piece, flags=re.IGNORECASE), in_list=last_of_list)

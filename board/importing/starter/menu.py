@@ -33,6 +33,12 @@ _NAMES = {"nibbles": "Nibbles", "starter": "Starter", "main": "Main", "cheese": 
           "drink": "Drinks"}  # fmt: skip
 _ORDER = list(_NAMES)
 _BULLET = re.compile(r"""(?:[^\w\s"'(\[{#&\ufffd]|\(?[0-9]{1,2}[.)](?=\s)|\[[ xX]?\])\s+(?=\S)""")
+_NUMBER = re.compile(r"\(?[0-9]{1,2}[.)]\s")
+_HOUR_FIRST = re.compile(rf"([{CLOCK_SIGN}])\s*[-–—:.]?\s+(?=\S)")
+_HOUR_LAST = re.compile(
+    rf"[\s,;(–—-]*(?:\b(?:on\s+the\s+table|served|at|from|by|about|around)\s+)*@?\s*([{CLOCK_SIGN}])\s*\)?\s*$",
+    re.IGNORECASE,
+)
 _WIDE = str.maketrans({"：": ":", "，": ",", "、": ",", "；": ";", "،": ",", "؛": ";", "（": "(", "）": ")", "\t": " "})
 _HEADING = re.compile(r"(?P<marks>#{1,6})\s+|(?P<stars>\*\*|__)(?=\S.*(?:\*\*|__)\s*:?$)")
 _JUST_MENU = re.compile(r"(?:the\s+)?menu\s*:?", re.IGNORECASE)
@@ -80,11 +86,13 @@ def read_menu(text: str, today: date) -> Menu:
 
 @dataclass(frozen=True)
 class _Line:
-    """A line without its bullet. `marks`: it is a heading; `indented`: it has a bullet or stands further in."""
+    """A line without its bullet. `marks`: it is a heading; `indented`: it has a bullet or stands further in;
+    `numbered`: its bullet is a number."""
 
     masked: Masked
     marks: bool = False
     indented: bool = False
+    numbered: bool = False
 
     @property
     def empty(self) -> bool:
@@ -106,14 +114,22 @@ def _lines(text: str) -> Iterator[_Line]:
         if heading:
             bare = bare.strip("#*_ ").replace("**:", ":")
         bullet = _BULLET.match(bare)
+        numbered = _NUMBER.match(bare) is not None
         bare = bare[bullet.end() :] if bullet else bare
         if not re.search(r"\w", bare):
             bare = ""
-        yield _Line(masked(number, bare.strip()), heading is not None, indent > 1 or bullet is not None)
+        yield _Line(masked(number, bare.strip()), heading is not None, indent > 1 or bullet is not None, numbered)
 
 
 def _next(after: list[_Line]) -> _Line | None:
     return next((each for each in after if not each.empty), None)
+
+
+def _is_timed_dish(line: Masked) -> bool:
+    """`pea soup, 18:45`: a dish with its course's hour, rather than the evening and its own."""
+    said = _HOUR_LAST.sub("", line.text)
+    pieces = list(dishes_in(said))
+    return said != line.text and bool(pieces) and all(ways.ways_for(each) and not is_event(each) for each in pieces)
 
 
 class _Reading:
@@ -150,12 +166,12 @@ class _Reading:
         elif self._is_head_label(text) and self._head.take(text):
             pass
         elif (found := course_in(text)) is not None and not self._reads_as_head(text):
-            found[0].indented = line.indented
+            found[0].indented, found[0].numbered = line.indented, line.numbered
             if found[0].kind is None and not self._open and self._is_head(_next(after)):
                 self._head.leave_out(text.unmasked(text.text), text)
             else:
                 self._course(*found)
-        elif not (line.indented and self._open) and self._head.take(text):
+        elif not (line.indented and self._open) and not _is_timed_dish(text) and self._head.take(text):
             pass
         elif first and self._names_the_evening(line, after):
             self._head.name_it(text.text, text)
@@ -225,8 +241,9 @@ class _Reading:
         """A line of dishes: the course's above, or of no course."""
         course = self._open[-1] if self._open else None
         stays = course is not None and (course.name is not None or not self._after_gap)
-        if course is None or not stays or (course.closed and line.indented <= course.indented):
-            course = Open(line.masked)
+        begins = course is not None and self._begins_a_course(line, course)
+        if course is None or not stays or begins or (course.closed and line.indented <= course.indented):
+            course = Open(line.masked, indented=line.indented, numbered=line.numbered, bounded=begins)
             if (alone := is_its_own_course(line.masked.text)) is not None and self._open:
                 course.name, course.kind, course.closed = *alone, True
             self._open.append(course)
@@ -234,17 +251,43 @@ class _Reading:
             self._head.notes.append(
                 words.menu_joined(line.masked.number, line.masked.unmasked(line.masked.text), course.name)
             )
-        clock = re.match(f"([{CLOCK_SIGN}]) ", line.masked.text)
-        if clock and course.name is None and not course.dishes:
-            course.at, course.line = clock[1], line.masked
-        self._add(course, line.masked.text[2 if clock else 0 :], line.masked)
+        self._add(course, line.masked.text, line.masked)
+
+    def _begins_a_course(self, line: _Line, above: Open) -> bool:
+        """Whether its hour or its number says that a course begins here, after the one above."""
+        text = line.masked.text
+        if line.numbered and (above.numbered or above.name is None):
+            return True
+        if not above.dishes:
+            return False
+        return bool(_HOUR_FIRST.match(text) or (above.name is None and _HOUR_LAST.search(text)))
 
     def _add(self, course: Open, text: str, line: Masked) -> None:
         if left := re.match(r"\s*\(([^()]*)\)\s*[-–—:]?\s*(?=\S)", text):
             text = text[left.end() :] if drink_in(left[1]) else text
             course.drink = drink_in(left[1]) or course.drink
         for piece in dishes_in(text):
-            self._piece(course, line.unmasked(piece).strip(" .:"), line)
+            bare = piece
+            if first := _HOUR_FIRST.match(piece):
+                bare = piece[first.end() :]
+                if course.name is None and course.dishes:
+                    course = Open(line, bounded=True)
+                    self._open.append(course)
+                self._hour(course, first[1], line)
+            elif last := _HOUR_LAST.search(piece):
+                bare = piece[: last.start()]
+                self._hour(course, last[1], line)
+                course.closed = course.closed or course.name is None
+            if bare.strip():
+                self._piece(course, line.unmasked(bare).strip(" .:"), line)
+
+    def _hour(self, course: Open, sign: str, line: Masked) -> None:
+        """The hour of a course, where it has none yet."""
+        if not course.at:
+            course.at, course.line = sign, line
+            course.bounded = course.bounded or course.name is None
+        elif course.line.clock(course.at) != line.clock(sign):
+            self._head.notes.append(words.menu_second_hour(line.number, line.clock(sign)))
 
     def _piece(self, course: Open, piece: str, line: Masked) -> None:
         bracketed = re.fullmatch(r"(.*\S)\s*\(([^()]*)\)", piece)
@@ -343,14 +386,22 @@ def _named(courses: list[Open], notes: list[str]) -> list[MenuCourse]:
     nameless = [course for course in courses if course.name is None]
     if not nameless:
         return [_course(course, str(course.name)) for course in courses]
+    bounded = any(course.bounded for course in nameless)
     if len(nameless) == len(courses) and len(courses) > 1:
-        notes.append(words.MENU_BY_GAPS)
+        notes.append(words.MENU_BY_BOUNDS if bounded else words.MENU_BY_GAPS)
         return _by_gaps(courses)
-    notes.append(words.MENU_BY_DISH)
+    if bounded:
+        notes.append(words.MENU_BY_BOUNDS)
+    if not all(course.bounded for course in nameless):
+        notes.append(words.MENU_BY_DISH)
     placed: list[MenuCourse] = []
-    for course in courses:
+    for n, course in enumerate(courses, start=1):
         if course.name is not None:
             placed.append(_course(course, course.name))
+            continue
+        if course.bounded:
+            taken = [each.name or "" for each in courses] + [each.name for each in placed]
+            placed.append(_by_itself(course, n, taken))
             continue
         last = None
         for dish, line in course.dishes:
@@ -367,16 +418,19 @@ def _named(courses: list[Open], notes: list[str]) -> list[MenuCourse]:
 
 
 def _by_gaps(courses: list[Open]) -> list[MenuCourse]:
-    """A course between two empty lines."""
+    """A course between two empty lines, hours or numbers."""
     found: list[MenuCourse] = []
     for n, course in enumerate(courses, start=1):
-        kinds = [_kind_of(dish) for dish, _ in course.dishes]
-        kind = "main" if "main" in kinds else next((each for each in kinds if each), None)
-        name = _NAMES[kind] if kind else words.menu_course_number(n)
-        if any(each.name == name for each in found):
-            name = words.menu_course_number(n)
-        found.append(_course(course, name, kind))
+        found.append(_by_itself(course, n, [each.name for each in found]))
     return found
+
+
+def _by_itself(course: Open, n: int, taken: list[str]) -> MenuCourse:
+    """The nth course, named by what its dishes are, or by its number where that name is taken."""
+    kinds = [_kind_of(dish) for dish, _ in course.dishes]
+    kind = "main" if "main" in kinds else next((each for each in kinds if each), None)
+    name = _NAMES[kind] if kind else words.menu_course_number(n)
+    return _course(course, words.menu_course_number(n) if name in taken else name, kind)
 
 
 def _kind_of(dish: str) -> str | None:

@@ -93,6 +93,17 @@ def taken_apart(menu: Menu, stays: Callable[[str], bool]) -> Menu:
     return replace(menu, courses=courses, notes=tuple(notes))
 
 
+def told_beside(menu: Menu, choose: Choose) -> Menu:
+    """The menu with notes of what is bought beside its dishes, and of what in their names nobody knows. `choose`: the
+    way of a dish; None where none is taken."""
+    ways_of = [(dish, way) for course in menu.courses for dish in course.dishes if (way := choose(dish)) is not None]
+    bought = [food for dish, way in ways_of for food in ways.served_with(dish, way)]
+    unknown = [(piece, dish) for dish, way in ways_of for piece in ways.left_out(dish, way)]
+    notes = [words.menu_bought_beside(list(dict.fromkeys(bought)))] if bought else []
+    notes += [words.menu_not_in_it(piece, dish) for piece, dish in unknown]
+    return replace(menu, notes=(*menu.notes, *notes))
+
+
 def courses_of(
     menu: Menu, arrive: str, at: ways.Setting, choose: Choose = usual_way, own: Own | None = None
 ) -> list[Course]:

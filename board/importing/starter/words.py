@@ -59,6 +59,7 @@ ASSUMED_GLASS = "# assumed: a glass each"
 MENU_EMPTY = "the menu is empty; write a line a course, for example Main: braised duck legs; green beans"
 MENU_NO_DISHES = "the menu names no dish; write a line a course, for example Main: braised duck legs; green beans"
 MENU_BY_GAPS = "no course is named; what stands between empty lines is taken for a course"
+MENU_BY_BOUNDS = "an hour or a number without a name is taken for the beginning of a course"
 MENU_BY_DISH = "some dishes stand in no course; they are put where such dishes usually are, else into the main"
 
 
@@ -120,6 +121,14 @@ def menu_taken_for_event(line: int, said: str) -> str:
 
 def menu_apart(said: str, dishes: Sequence[str]) -> str:
     return f"{said!r} is taken for {len(dishes)} dishes: {'; '.join(dishes)}"
+
+
+def menu_bought_beside(foods: Sequence[str]) -> str:
+    return f"bought and served with a dish: {'; '.join(foods)}; what you make is a dish of its own, after a semicolon"
+
+
+def menu_not_in_it(piece: str, dish: str) -> str:
+    return f"{piece!r} is not known, so it is in no ingredient and no step of {dish!r}"
 
 
 def menu_joined(line: int, said: str, course: str) -> str:

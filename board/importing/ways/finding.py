@@ -9,18 +9,33 @@ import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 
+from board.facts.food import facts
 from board.facts.phrases import stems
-from board.importing.ways.families import doughs, fish, meat, starters, stores, sweets, vegetables
+from board.facts.sections import section_of
+from board.importing.ways.families import bought, doughs, fish, meat, starters, stores, sweets, vegetables
 from board.importing.ways.main_food import NamedFood, foods_in
 from board.importing.ways.pattern import Pattern
 
 COURSES = ("nibbles", "starter", "main", "side", "cheese", "sweet", "drink")  # in the order of a meal
 PATTERNS: tuple[Pattern, ...] = (
     *starters.FAMILY, *meat.FAMILY, *fish.FAMILY, *vegetables.FAMILY, *doughs.FAMILY, *sweets.FAMILY, *stores.FAMILY,
+    *bought.FAMILY,
 )  # fmt: skip
+
+_WARM_SAUCES = (stores.HOLLANDAISE, stores.BUTTER_SAUCE, stores.WHITE_SAUCE)
 
 _THING, _DONE, _INSIDE, _ALONE = range(4)  # how telling: the thing itself, what was done, a word within, a bare food
 _ASIDE = re.compile(r"\s*[,;:(\[/]\s*|\s+(?:with|in|on|under|over|from|served|topped|alla?|aux?)\s+", re.IGNORECASE)
+
+BETWEEN = re.compile(r"\s*[,;]\s*|\s+[&+]\s+|\s*\band\b\s*", re.IGNORECASE)  # two things beside each other
+_BOUGHT = re.compile(
+    r"[(\[]?\s*\b(?:(?:(?:shop|store|ready|deli|bakery)[- ]?(?:bought|made)|bought(?:[- ]in)?)\b(?!\s+from)|"
+    r"(?:all\s+|bought\s+)*from\s+(?:the|a|an|our|my)\s+(?:[\w’']+\s+)?(?:shop|bakery|baker|p[aâ]tisserie|deli|delicatessen|"
+    r"supermarket|store|confectioner|chocolatier|takeaway)(?:['’]?s)?\b)\s*[)\]]?",
+    re.IGNORECASE,
+)
+_BOILED = frozenset(stems("gnocchi ravioli tortellini tortelloni cappelletti pasta tagliatelle pierogi dumplings"))
+_LEADS = re.compile(r"^(?:(?:an?|the|some|its|our|with|served|topped)\s+)+", re.IGNORECASE)
 
 
 @dataclass(frozen=True)
@@ -42,8 +57,42 @@ def _phrases() -> tuple[_Phrase, ...]:
     )
 
 
+def as_bought(dish: str) -> str | None:
+    """What is bought, where its name says that it is: `lemon tart` of `lemon tart (from the bakery)`. None where it
+    does not, or where a shop sells it raw, or only what stands beside it is bought."""
+    said = _BOUGHT.search(dish)
+    name = " ".join(_BOUGHT.sub(" ", dish).split()).strip(" ,;:-")
+    if said is None or not name or (re.search(r"\bwith\b", dish[: said.start()]) and "all" not in said[0].split()):
+        return None
+    known = facts(the_thing(name))
+    ready = known is None or known.made or (known.raw_class is None and section_of(name) != "veg")
+    ordinary = next((pattern for _, _, pattern in _ranked(name)), None)
+    is_set_out = ordinary is not None and (ordinary.bought or ordinary.course == "cheese")
+    return None if is_set_out or not ready else name
+
+
+def only_bought(piece: str) -> bool:
+    """Whether the words say that something is bought, and nothing else: `from the bakery`."""
+    return _BOUGHT.fullmatch(piece.strip()) is not None
+
+
+def _served_as(name: str) -> tuple[Pattern, ...]:
+    """How a bought dish is served, the most fitting first."""
+    section, last = section_of(name), stems(name)[-1:]
+    if section == "freezer" or last in (("gelato",), ("kulfi",)):
+        return (bought.ICE,)
+    if section == "bakery" and any(
+        pattern in (doughs.YEAST_BREAD, doughs.FLATBREAD) for _, _, pattern in _ranked(name)
+    ):
+        return (bought.BREAD, bought.PLATED)
+    return (bought.BOILED,) if last and last[0] in _BOILED else (bought.PLATED,)
+
+
 def found(dish: str) -> tuple[Pattern, ...]:
     """The patterns that fit; none where nothing in the words tells."""
+    name = as_bought(dish)
+    if name is not None:
+        return _served_as(name)
     return tuple(dict.fromkeys(pattern for _, _, pattern in _ranked(dish)))
 
 
@@ -53,10 +102,21 @@ def is_cooked_for(dish: str) -> bool:
     if not ranked or ranked[0][0][:2] != (0, _THING):
         return False
     pattern = ranked[0][2]
-    goes_in = pattern.name == "dumplings"
-    return pattern.course in ("side", "sweet") and not goes_in and pattern not in (*doughs.FAMILY, *stores.FAMILY)
+    if pattern in _WARM_SAUCES:
+        return True
+    return (
+        pattern.course in ("side", "sweet")
+        and not goes_into_it(dish)
+        and pattern not in (*doughs.FAMILY, *stores.FAMILY)
+    )
 
 
+def goes_into_it(piece: str) -> bool:
+    """Whether what stands beside a dish is cooked in its pot: dumplings."""
+    return any(pattern.name == "dumplings" for pattern in found(piece)[:1])
+
+
+@functools.lru_cache(maxsize=512)
 def _ranked(dish: str) -> list[tuple[tuple[int, int, int, int], int, Pattern]]:
     """Each phrase that is found: how telling (0 the thing and not aside, kind of words, longest, last), its number."""
     words, head = stems(dish), _head(dish)
@@ -78,12 +138,30 @@ def the_thing(dish: str) -> str:
     return _ASIDE.split(dish, maxsplit=1)[0]
 
 
+def beside(dish: str) -> tuple[str, ...]:
+    """What its name gives beside the thing itself, piece by piece: `brioche toast` of `parfait with brioche toast`,
+    `cream` of `berries and cream`; not words that say what was done (`side of salmon, baked`)."""
+    dish = _BOUGHT.sub(" ", dish)
+    ranked = _ranked(dish)
+    first, *rest = _ASIDE.split(dish, maxsplit=1)
+    named = -ranked[0][0][3] if ranked and not ranked[0][0][0] else len(stems(first))
+    gap = next((gap for gap in BETWEEN.finditer(first) if len(stems(first[: gap.start()])) >= named), None)
+    said = _said_done() | {stem for _, number, _ in ranked[:1] for stem in _phrases()[number].stems}  # toad in the hole
+    text = " with ".join([first[gap.end() :] if gap is not None else "", *rest])
+    pieces = (_LEADS.sub("", piece.strip(" )].")) for run in _ASIDE.split(text) for piece in BETWEEN.split(run))
+    return tuple(dict.fromkeys(piece for piece in pieces if not said.issuperset(stems(piece))))
+
+
 def _head(dish: str) -> int:
     """How many of its words are about the thing itself: `side of salmon, baked` whole, `duck with beans` one."""
     first, *rest = _ASIDE.split(dish, maxsplit=1)
     later = stems(rest[0]) if rest else ()
-    said = {stem for phrase in _phrases() if phrase.kind == _DONE for stem in phrase.stems}
-    return len(stems(first)) + (len(later) if later and set(later) <= said else 0)
+    return len(stems(first)) + (len(later) if later and set(later) <= _said_done() else 0)
+
+
+@functools.cache
+def _said_done() -> frozenset[str]:
+    return frozenset(stem for phrase in _phrases() if phrase.kind == _DONE for stem in phrase.stems)
 
 
 def main_food(dish: str) -> NamedFood | None:

@@ -11,6 +11,7 @@ from board.facts.food import facts
 from board.facts.mentions import FORMS, mentioned
 from board.facts.origins import Origin
 from board.facts.phrases import holds, stem, stems, words_of
+from board.facts.seasoning import seasons
 from board.facts.sections import as_called, section_of
 from board.importing.ways.pattern import Minutes, Pattern
 from board.plan.phrases.food_safety import FoodClass
@@ -92,6 +93,8 @@ _FLAVOURS = {
         "sage": 2, "coffee": 5,
     "mustard": 6, "horseradish": 8, "lemon": 15, "chilli": 4, "saffron": 0.05, "bacon": 40, "honey": 10,
 }  # fmt: skip
+# Pieces a head of what is bought beside a dish.
+_EACH = {"bun": 1.0, "roll": 1, "scone": 1, "muffin": 1, "pitta": 1, "naan": 0.5, "egg": 1, "dumpling": 3, "blini": 3}
 _SPIRITS = frozenset(stems("brandy rum sherry port whisky whiskey gin liqueur"))
 _MANY = frozenset(
     stems(
@@ -247,6 +250,11 @@ def beside_line(food: NamedFood, eaters: int) -> str:
     tail = f"{food.said} ({_section(food)})"
     if food.is_drink:
         return f"{measured(Fraction(10 if _SPIRITS & set(stems(food.said)) else 50) * eaters, 'ml')} {tail}"
+    pieces = next((few for name, few in _EACH.items() if stems(food.said)[-1:] == stems(name)[-1:]), None)
+    if food.made and pieces is not None:
+        return _counted(ceil(pieces * eaters), tail)
+    if seasons(food.said) and not any(holds(stems(food.said), stems(name)) for name in _FLAVOURS):
+        return f"to taste {tail}"
     few = next((few for name, few in _FLAVOURS.items() if holds(stems(food.said), stems(name))), 40)
     weight = next((heavy for name, heavy in _PIECE_GRAMS.items() if stems(food.said) == stems(name)), None)
     if weight is not None:
@@ -255,8 +263,9 @@ def beside_line(food: NamedFood, eaters: int) -> str:
 
 
 def _section(food: NamedFood) -> str:
-    """The shop's section; a name that no table has may be anything that grows."""
-    return as_called(section_of(food.said), ("fishmonger",)) or "veg"
+    """The shop's section; a name that no table has may be anything that grows, or that a deli makes."""
+    found = as_called(section_of(food.said), ("fishmonger",))
+    return "deli" if food.made and found in ("", "veg") else found or "veg"
 
 
 _HEAD = re.compile(

@@ -51,6 +51,11 @@ class Step:
     leaves: str = ""
     how: str = ""
 
+    @property
+    def by_hand(self) -> bool:
+        """Whether it is handwork throughout, on no fire and in no fridge."""
+        return self.place == "worktop" and not self.attended
+
 
 @dataclass(frozen=True, kw_only=True, eq=False)
 class Pattern:

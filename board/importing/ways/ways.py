@@ -3,15 +3,27 @@
 What a pattern fills in stands under the step's `guessed`.
 """
 
-import re
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 from board.facts.food import facts
 from board.facts.phrases import folded, holds, stems, words_of
+from board.facts.seasoning import seasons
 from board.importing.ways import words
+from board.importing.ways.families import bought
 from board.importing.ways.families.methods import METHODS
-from board.importing.ways.finding import COURSES, PATTERNS, found, is_cooked_for, named_foods, the_thing
+from board.importing.ways.finding import (
+    BETWEEN,
+    COURSES,
+    PATTERNS,
+    as_bought,
+    found,
+    is_cooked_for,
+    named_foods,
+    only_bought,
+    the_thing,
+)
+from board.importing.ways.going_with import GoingWith, going_with, is_shape
 from board.importing.ways.main_food import (
     NamedFood,
     beside_line,
@@ -22,15 +34,15 @@ from board.importing.ways.main_food import (
     minutes_of,
     without_meat,
 )
-from board.importing.ways.pattern import TABLE_SIZE, THE_FOOD, Minutes, Pattern, Step
+from board.importing.ways.pattern import TABLE_SIZE, THE_FOOD, Minutes, Pattern, Step, by_hand
 from board.plan.edit.yaml_text import scalar
 from board.plan.phrases.durations import short
 
 MOST_SHELVES = 2  # of an oven that nobody has described, as the plan assumes
 LONGEST_FOOD = 40
 VEGETABLES = "200 g vegetables (veg)"  # a head, where the name only says that there is no meat in it
-BESIDE = "{beside}"
-_BETWEEN = re.compile(r",|;|\s&\s|\s\+\s|\band\b")
+BESIDE, SERVED = "{beside}", "{served}"
+PLATE = by_hand("plate", 4, 5, 7)
 _BY_NAME = {pattern.name: pattern for pattern in PATTERNS}
 
 
@@ -44,6 +56,16 @@ class Setting:
     tools: Mapping[str, int] = field(default_factory=dict)
 
 
+def _with_a_drink(dish: str) -> tuple[str, ...]:
+    """`Coffee and petits fours` as two; one where the drink is one thing (`gin and tonic`)."""
+    drink, *others = (piece.strip() for piece in BETWEEN.split(dish))
+    kinds = [next((pattern.course for pattern in found(piece)), "") for piece in (drink, *others)]
+    return (drink, *others) if kinds[0] == "drink" and not {"drink", ""}.intersection(kinds[1:]) else (dish,)
+
+
+ONE = Setting(1, 1, 1)
+
+
 @dataclass(frozen=True)
 class Way:
     """A way of cooking. `name` in the host's words ("braised"); `course`: where such a dish usually stands in a meal
@@ -55,22 +77,46 @@ class Way:
 
 def ways_for(dish: str) -> tuple[Way, ...]:
     """The ways that fit a dish's words, the most telling first; none where it says nothing of how it is made."""
-    return tuple(Way(pattern.name, pattern.course) for pattern in found(dish))
+    patterns = found(dish)
+    name = as_bought(dish)
+    usual = found(name)[:1] if name is not None else ()
+    return tuple(Way(pattern.name, usual[0].course if usual else pattern.course) for pattern in patterns)
 
 
 def apart(dish: str) -> tuple[str, ...]:
     """The dish, and each thing beside it that is cooked on its own: `roast chicken with mashed potatoes and capers` →
     `roast chicken with capers`, `mashed potatoes`. Whole where what goes with it belongs into it."""
-    thing, said, beside = dish.partition(" with ")
+    if len(served := _with_a_drink(dish)) > 1:
+        return served
+    thing, said, after = dish.partition(" with ")
     pattern = next(iter(found(thing)), None)
     if not said or pattern is None or pattern is not next(iter(found(dish)), None):
         return (dish,)
     if any(BESIDE in step.uses for step in pattern.steps):
         return (dish,)
-    pieces = [piece.strip() for piece in _BETWEEN.split(beside) if piece.strip()]
+    pieces = [piece.strip() for piece in BETWEEN.split(after) if piece.strip()]
     own = [piece for piece in pieces if is_cooked_for(piece)]
     rest = [piece for piece in pieces if piece not in own]
     return (f"{thing} with {' and '.join(rest)}" if rest else thing, *own) if own else (dish,)
+
+
+def served_with(dish: str, way: Way) -> tuple[str, ...]:
+    """What its name says is served with it, bought."""
+    return tuple(food.said for food in _going(dish, way).served)
+
+
+def left_out(dish: str, way: Way) -> tuple[str, ...]:
+    """What its name says goes with it, and no table of foods has: it is in no ingredient and no step."""
+    return _going(dish, way).unknown
+
+
+def _going(dish: str, way: Way) -> GoingWith:
+    return _Writer(dish, _BY_NAME[way.name], ONE).beside if way.name in _BY_NAME else GoingWith()
+
+
+def says_bought(piece: str) -> bool:
+    """Whether the words say that something is bought, and nothing else: `from the bakery`."""
+    return only_bought(piece)
 
 
 def all_ways() -> tuple[Way, ...]:
@@ -125,11 +171,13 @@ class _Writer:
     """One dish, written by one pattern for one kitchen."""
 
     def __init__(self, dish: str, pattern: Pattern, at: Setting) -> None:
-        self.dish, self.pattern, self.at = dish, pattern, at
+        self.name, self.pattern, self.at = dish, pattern, at
+        name = as_bought(dish) if pattern in bought.FAMILY else None
+        self.dish = dish = dish if name is None else name
         foods = named_foods(dish)
         self.known: NamedFood | None = None
         if pattern.food:
-            self.known = self._suiting(foods) or self._bought()
+            self.known = self._as_it_is() or self._suiting(foods) or self._bought()
             self.known = self._minced(self.known)
         self.plain = is_meatless(dish) or (self.known is not None and self.known.kind == "other")  # no meat in it
         self.food = pattern.food
@@ -143,7 +191,8 @@ class _Writer:
         if self.known is not None:
             self.others = [line for line in self.others if not holds(stems(self.it), stems(_plain(line)))]
         listed = stems(" . ".join([self.main, *self.others]))
-        self.beside = [f for f in foods if f != self.known and not f.made and not holds(listed, stems(f.said))]
+        self.beside = going_with(dish, pattern, self.known, listed)
+        self.plated = bool(self.beside.served) and not pattern.steps[-1].by_hand
 
     def _suiting(self, foods: tuple[NamedFood, ...]) -> NamedFood | None:
         """What this way is done to: the first food of its kind; else the first of the thing itself, whatever it is
@@ -151,7 +200,16 @@ class _Writer:
         suiting = next((each for each in foods if self._suits(each)), None)
         if suiting is not None or self.pattern.bought:
             return suiting
-        return next((each for each in named_foods(the_thing(self.dish)) if not each.made and not each.is_drink), None)
+        own = named_foods(the_thing(self.dish))
+        plain = [each for each in own if not (each.made or each.is_drink)]
+        sauces = [each for each in own if each.made and not is_shape(each, self.pattern)]
+        return next(iter((*(each for each in plain if not seasons(each.said)), *plain, *sauces)), None)
+
+    def _as_it_is(self) -> NamedFood | None:
+        """The dish itself, where its name says that it is bought."""
+        if self.pattern not in bought.FAMILY or self.name == self.dish:
+            return None
+        return NamedFood(self.dish.partition(" with ")[0], "other", made=True)
 
     def _bought(self) -> NamedFood | None:
         """The dish itself, where it is bought as it is and the table of foods has it."""
@@ -167,7 +225,7 @@ class _Writer:
     def _suits(self, food: NamedFood) -> bool:
         """Whether it can be what this way is done to."""
         bought = self.pattern.bought or self.pattern.course == "drink"
-        if not bought and (food.made or food.is_drink):
+        if not bought and (food.made or food.is_drink or seasons(food.said)):
             return False
         return not self.pattern.of or food.kind in self.pattern.of
 
@@ -176,20 +234,38 @@ class _Writer:
             return ""
         if self.known is None:
             return line_for(self.food, self.at.eaters)
+        if not self._suits(self.known) and (self.known.made or seasons(self.known.said)):  # by the spoon
+            return beside_line(self.known, self.at.eaters)
         return main_line(self.known, self.pattern, self.at.eaters)
 
     def lines(self, remark: str) -> Iterator[str]:
-        yield f"- dish: {scalar(self.dish)}" + (f"  # {remark}" if remark else "")
+        yield f"- dish: {scalar(self.name)}" + (f"  # {remark}" if remark else "")
         yield f"  for: {self.at.eaters}"
         yield "  ingredients:"
         if self.main:
             yield f"    - {scalar(self.main)}" + ("" if self.known is not None else f"  # {words.WAY_FOOD_UNKNOWN}")
         yield from (f"    - {scalar(line)}" for line in self.others)
-        for food in self.beside:
+        for food in self.beside.served:
+            yield f"    - {scalar(beside_line(food, self.at.eaters))}  # {words.WAY_BOUGHT_BESIDE}"
+        for food in self.beside.into:
             yield f"    - {scalar(beside_line(food, self.at.eaters))}  # {self._beside_said()}"
         yield "  steps:"
-        for step in self.pattern.steps:
+        for step in self.steps():
             yield from self._step(step)
+
+    def steps(self) -> Iterator[Step]:
+        """The pattern's; what is served with the dish is in the last, or in one more where that is on the fire."""
+        *first, last = self.pattern.steps
+        foods = [food.said for food in self.beside.served]
+        yield from first
+        if self.plated:
+            yield last
+            thing = the_thing(self.dish)
+            said = words.set_out(foods) if any(food in thing for food in foods) else words.plate_with(thing, foods)
+            last = replace(PLATE, name=said, best=last.best, keeps=last.keeps)
+        elif foods:
+            last = replace(last, name=words.serve_with(last.name, foods), how=last.how or METHODS.get(last.name, ""))
+        yield replace(last, uses=(*last.uses, SERVED)) if foods else last
 
     def _beside_said(self) -> str:
         placed = any(BESIDE in step.uses for step in self.pattern.steps)
@@ -276,7 +352,9 @@ class _Writer:
             if wanted == "{it}":
                 found += [_without_section(self.main)]
             elif wanted == BESIDE:
-                found += [_without_section(beside_line(food, self.at.eaters)) for food in self.beside]
+                found += [_without_section(beside_line(food, self.at.eaters)) for food in self.beside.into]
+            elif wanted == SERVED:
+                found += [_without_section(beside_line(food, self.at.eaters)) for food in self.beside.served]
             else:
                 found += [_without_section(line) for line in self.others if holds(stems(line), stems(wanted))]
         return [line for line in dict.fromkeys(found) if not line.startswith("to taste")]

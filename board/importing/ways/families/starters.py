@@ -35,7 +35,7 @@ OLIVES = Pattern(
 SET_OUT = Pattern(
     name="set out as bought", bought=True, course="nibbles", words=listed("crisps, potato chips, tortilla chips, "
         "mixed nuts, salted nuts, pretzels, breadsticks, grissini, crackers, trail mix, popcorn, crudités, "
-        "crudites, radishes and butter, charcuterie, cold cuts, cured meats, salami, prosciutto, serrano ham, parma "
+        "crudites, charcuterie, cold cuts, cured meats, salami, prosciutto, serrano ham, parma "
         "ham, chocolates, petits fours, mints, turkish delight, fruit bowl"), alone=listed("olive, nut, almond, "
         "cashew, radish, ham, grapes, date, chocolate, fresh fruit"), food="35 g olives (store cupboard)",
     steps=(
@@ -208,6 +208,16 @@ EGGS = Pattern(
     ),
 )
 
+POACHED_EGGS = Pattern(
+    name="poached or fried eggs", course="side", words=listed("poached eggs, fried eggs"), food="1 eggs (dairy)",
+    ingredients=a_head("1/4 tbsp butter (dairy), to taste salt"),
+    steps=(
+        on_ring("cook the {it}", 8, 10, 14, tool="big pot", cooks="eggs", look="white and yolk are set", best="8 min",
+            keeps="15 min hot", uses=("{it}", "butter", "salt"), how="In goes of four, each broken into a cup first. "
+            "A soft yolk is at the eater's risk."),
+    ),
+)
+
 PASTA = Pattern(
     name="pasta", course="main", share=Fraction(1, 2), words=listed("pasta, spaghetti, linguine, tagliatelle, "
         "fettuccine, penne, rigatoni, orecchiette, pappardelle, macaroni, noodles, carbonara, cacio e pepe, "
@@ -307,4 +317,4 @@ TACOS = Pattern(
 )
 
 FAMILY = (OLIVES, SET_OUT, ROASTED_NUTS, DIP, TOASTS, CHEESE_BISCUITS, HOT_SOUP, COLD_SOUP, BROTH, SOUFFLE, OMELETTE,
-    EGGS, PASTA, BAKED_PASTA, MAC_CHEESE, PIZZA, TACOS)
+    EGGS, POACHED_EGGS, PASTA, BAKED_PASTA, MAC_CHEESE, PIZZA, TACOS)

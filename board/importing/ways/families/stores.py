@@ -199,7 +199,7 @@ HOT_MILK = Pattern(
 
 COFFEE = Pattern(
     name="coffee", course="drink", words=listed("coffee, espresso, cappuccino, coffees, filter coffee, decaf, "
-        "coffee and petits fours, coffee and chocolates, latte"), food="",
+        "latte"), food="",
     ingredients=a_head("9 g coffee (store cupboard), 20 ml whole milk (dairy)"),
     steps=(on_ring("brew the coffee", 8, 10, 13, tool="small pot", attended="", best="12 min", keeps="25 min hot",
         uses=("coffee", "milk"), how="Water just off the boil; the milk stands on the table."),),

@@ -200,7 +200,7 @@ BAKED_FRUIT = Pattern(
 
 FRUIT_SALAD = Pattern(
     name="fresh fruit", course="sweet", words=listed("fruit salad, macedonia, macédoine, fruit platter, fruit "
-        "plate, strawberries and cream, berries and cream, ambrosia salad, sliced oranges"), done=listed(
+        "plate, ambrosia salad, sliced oranges"), done=listed(
         "macerated, sugared, sliced, fresh"),
     alone=listed("strawberry, raspberry, orange, melon, pineapple, fig, peach, mango, watermelon, cherry, "
         "blueberry, berries, fruit"), of=frozenset({"other"}), food="160 g mixed fruit (veg)",
