@@ -3,7 +3,7 @@
 from collections.abc import Callable
 
 from board.checks.allergens.guests_eat import Matrix, matrix
-from board.checks.sheet import bought, contact, cooling, fridge, left_over, out, raw, raw_contact, table, usual
+from board.checks.sheet import arrival, bought, contact, cooling, fridge, left_over, out, raw, raw_contact, table, usual
 from board.checks.sheet.timed import Timed, timed
 from board.plan.load import PlanFile
 from board.plan.snag import Snag, in_order
@@ -22,6 +22,7 @@ CHECKS: tuple[SafetyCheck, ...] = (
     cooling.hot_food_cools_in_time,
     contact.tools_are_washed_between,
     raw_contact.raw_food_touches_nothing_ready,
+    arrival.what_waits_for_the_guests_does,
     usual.jobs_stand_at_their_usual_hour,
     table.those_who_eat_stay_seated,
     left_over.what_is_left_is_offered,
