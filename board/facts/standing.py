@@ -12,11 +12,12 @@ from board.facts.phrases import folded
 from board.facts.workings import CUTS
 
 StandsIn = Literal["fridge", "freezer", "room"]
-ALSO_DONE_BY_HAND_MINUTES = 20  # from there on, what is drained, dried or taken out stands meanwhile; ours
+ALSO_DONE_BY_HAND_MINUTES = 20  # from there on, what is put away, taken out or drained stands meanwhile; ours
+DRIED_BY_HAND_MINUTES = 45  # from there on, what is dried does; many leaves are dried for as long as half an hour
 
 _PARTS = re.compile(r"\s*(?:[,;:()/&]|\b(?:and|then)\b)\s*")
 _HOW = re.compile(
-    r"^(?:(?:now|finally|first|again|well|loosely|gently|slowly|lightly|quickly|briefly|tightly|completely)[\s-]+|"
+    r"^(?:(?:now|finally|first|again|well|loosely|gently|slowly|lightly|quickly|briefly|tightly|completely)(?:[\s-]+|$)|"
     r"(?:dry|wet|pre|re)-)"
 )
 _STANDS = re.compile(
@@ -26,10 +27,11 @@ _STANDS = re.compile(
     r"(?:leave|let|allow)(?! (?:the )?(?:guests?|everybody|everyone|people|children|kids|dog|cat)\b))\b"
 )
 _STANDS_FOR_LONG = re.compile(
-    r"(?:drain|dry|strain|hold|keep(?! \w+ing\b)|press)\b|(?:take|get|lift|bring)\b.*\b(?:out|room temperature)\b|"
+    r"(?:hold|keep(?! \w+ing\b))\b|(?:take|get|lift|bring)\b.*\b(?:out|room temperature)\b|"
     r"(?:put|place|store|return|transfer|pop|slide|lay|pour|tip|move)\b.*\b(?:in|into|to) (?:the |a )?"
     r"(?:deep )?(?:fridge|refrigerator|freezer|cold larder)\b"
 )
+_DRIES = re.compile(r"(?:drain|strain|dry|press)\b")
 _NAMED = re.compile(
     r"(?:first|second|third|final|last|bulk|long|slow|cold|short|overnight)[\s-]+"
     r"(?:prove|proof|proving|rise|rising|rest|resting|soak|soaking|fermentation|ferment|chill|cure|brine|marinade)\b"
@@ -40,9 +42,12 @@ _MINDED = re.compile(
 )
 _BY_HAND = re.compile(
     r"(?:knead|whisk|whip|beat|cream|roll|shape|form|thread|knock|punch|baste|rub|line|ice|pipe|decorate|plate|serve|"
-    r"pick|shell|shuck|pod|string|top and tail|scrub|clean|sieve|sift|pass|grind|pound|layer|spread|dip|coat|bread|"
+    r"pick|shell|shuck|open|pod|string|top|scrub|clean|sieve|sift|pass|grind|pound|layer|spread|stretch|dip|coat|bread|"
     r"crumb|truss|tie|bone|fillet|gut|pluck|clear|tidy|wipe|make|find|fetch|look|unmould|turn|arrange|garnish|write|"
-    r"draw|press|squeeze|juice|zest|stone|pit|hull|wrap|fry|saute|grill|toast|sear|flip|stir|caramelise|caramelize)\b"
+    r"draw|press|squeeze|juice|zest|stone|pit|hull|wrap|butter|grease|assemble|measure|weigh|prepare|prep|sort|pack|"
+    r"(?:(?:pan|deep|stir|shallow)[\s-])?fry|saute|grill|toast|torch|blowtorch|flip|stir|caramelise|caramelize|"
+    r"cook (?:the |all the )?(?:\w+ )?(?:eggs?|omelettes?|pancakes?|crepes?|blinis?|waffles?|steaks?|burgers?|"
+    r"fritters?))\b"
 )
 _LIGHT = re.compile(r"(?:cover|wrap|salt|season|oil|wash|rinse|pat|put|lay|lift|brush)\b")
 _FREEZES = re.compile(r"(?:re)?freeze\b")
@@ -59,7 +64,8 @@ def stands_in(text: str, minutes: int) -> StandsIn | None:
     parts = _parts(said)
     if _MINDED.search(said) or any(_works(part) for part in parts):
         return None
-    if not (any(_stands(part, minutes) for part in parts) or _OVERNIGHT.search(said)):
+    dries = len(parts) == 1 and _dries(parts[0], minutes)
+    if not (dries or any(_stands(part, minutes) for part in parts) or _OVERNIGHT.search(said)):
         return None
     if _IN_FREEZER.search(said) or any(map(_FREEZES.match, parts)):
         return "freezer"
@@ -70,11 +76,12 @@ def stands_in(text: str, minutes: int) -> StandsIn | None:
 
 def is_by_hand(text: str) -> bool:
     """Whether its words are of work that hands do throughout."""
-    return any(_LIGHT.match(part) or _is_handled(part) for part in _parts(folded(text)))
+    said = folded(text)
+    return deeds.only_colours(said) or any(_LIGHT.match(part) or _is_handled(part) for part in _parts(said))
 
 
 def _parts(said: str) -> list[str]:
-    return [_HOW.sub("", part) for part in _PARTS.split(said) if part]
+    return [part for each in _PARTS.split(said) if (part := _HOW.sub("", each))]
 
 
 def _stands(part: str, minutes: int) -> bool:
@@ -83,9 +90,15 @@ def _stands(part: str, minutes: int) -> bool:
     return minutes >= ALSO_DONE_BY_HAND_MINUTES and _STANDS_FOR_LONG.match(part) is not None
 
 
+def _dries(part: str, minutes: int) -> bool:
+    dried = _DRIES.match(part)
+    by_hand = ALSO_DONE_BY_HAND_MINUTES if dried and dried[0] in ("drain", "strain") else DRIED_BY_HAND_MINUTES
+    return dried is not None and minutes >= by_hand
+
+
 def _works(part: str) -> bool:
     """Whether it wants hands, or heat."""
-    if _LIGHT.match(part) or _stands(part, ALSO_DONE_BY_HAND_MINUTES):
+    if _LIGHT.match(part) or _DRIES.match(part) or _stands(part, ALSO_DONE_BY_HAND_MINUTES):
         return False
     return _is_handled(part) or deeds.heats_by_word(part)
 

@@ -47,8 +47,9 @@ def _contradictions(say: Figures, task: Task, work: Work, waits: int) -> Iterato
     takes = [way.takes for way in ways if way.takes is not None]
     if takes:
         low, high = min(each.low for each in takes), max(each.high for each in takes)
-        if (length := _another_length(said, low, high, waits, ahead=work.day is not None)) is not None:
-            yield f"its words say {length}, and `takes` {short(low) if low == high else f'{low} to {short(high)}'}"
+        plain = task.node.name.casefold()  # not folded, which takes `1½` apart
+        if (length := _another_length(plain, low, high, waits, ahead=work.day is not None)) is not None:
+            yield f"its words say {length}, and `takes` {_span(low, high)}"
     if (heat := _another_heat(said, ways)) is not None:
         yield f"its words say {say.degrees(heat[0])}, and `where` {say.degrees(heat[1])}"
     if (place := _another_place(said, task)) is not None:
@@ -56,6 +57,11 @@ def _contradictions(say: Figures, task: Task, work: Work, waits: int) -> Iterato
 
 
 # --- how long ---
+
+
+def _span(low: int, high: int) -> str:
+    return short(low) if low == high else f"{low if high < 60 else short(low)} to {short(high)}"
+
 
 _NO_LENGTH_OF_IT = re.compile(
     r"\b(?:every|each|after|within|last|first|final|next|up to|most|than|max|maximum|until|till|before|by|under|"

@@ -39,6 +39,7 @@ def test_another_length_is_told(step: str, says: str) -> None:
     [
         "simmer the sauce for 20 minutes, takes: 20 min, where: stovetop",
         "simmer the sauce for 20 minutes, takes: 18 min, where: stovetop",
+        "simmer 1½ hours with the lid on, takes: 1 h 30, where: stovetop",
         "simmer for 20 to 30 minutes, takes: 25 min, where: stovetop",
         "simmer for 20 to 30 minutes, takes: 20 to 30 to 40 min, where: stovetop",
         "'rest 10 min, then carve', takes: 20 min",
