@@ -118,6 +118,17 @@ spoons_marinade = _finds(
 keeps_marinade_apart = _finds(r"\b(?:reserved|kept back|set aside|put by|fresh|clean|unused|boiled)\b")
 speaks_of_dough = _anywhere(r"dough|batter|truffle|bites?\b|balls?\b|cookie|biscuit|brownie|raw")
 
+drains = _verb(r"drain|strain")
+dresses = _verb(r"toss|dress")
+carves = _verb(r"carve")
+wets = _verb(r"soak|rinse|wash|brine|salt|steep|thaw|blanch|pickle|parboil|simmer|cook|(?:leave|put|let)\b.*\bsoak")
+soaks = _finds(r"\bsoak(?:ing)?\b(?! (?:in|with))")
+brines = _verb(r"marinate|marinade|brine|dry-brine|cure")
+freezes = _finds(r"\bfreeze\b|\bfreezer\b")
+raises_dough = _finds(
+    r"\b(?:knead|prove|proof|rise|ferment)\b|\b(?:mix|make|shape|roll out|knock back|rest)\b.*\b(?:dough|pastry)\b"
+)
+
 
 def only_colours(text: str) -> bool:
     """Whether it browns the outside and does no more: `brown the thighs`, not `brown them, then simmer`."""

@@ -1,8 +1,8 @@
 """Which assumed figures decided where a line of the sheet stands, told there; all that is assumed, `check` lists. Pure.
 
 A figure decided when half of it would have moved the line: how long a result keeps or is best, of which more than half
-passes before it is taken up. Of jobs, an hour that is usual and no wider than a few hours, and minutes worth a thought.
-What the plan itself calls guessed is always told.
+passes before it is taken up; hands on something long all the time. Of jobs, an hour that is usual and no wider than a
+few hours, and minutes worth a thought. What the plan itself calls guessed is always told.
 """
 
 from collections.abc import Iterator
@@ -48,7 +48,7 @@ def _decided(told: Assumed, slot: Slot, slots: dict[str, Slot]) -> bool:
         return isinstance(most, int) and most <= NARROW_MINUTES
     if told.kind == "takes":
         return "ours" in told.values or (isinstance(minutes, int) and minutes >= TOLD_MINUTES)
-    return told.kind in ("last-hours", "any-time", "eaten", "oven-heats", "guessed")
+    return told.kind in ("last-hours", "any-time", "eaten", "oven-heats", "guessed", "hands-throughout")
 
 
 def half_is_used(slot: Slot, minutes: int, slots: dict[str, Slot]) -> bool:

@@ -32,6 +32,7 @@ ASSUMED: dict[Kind, str] = {
     "takes": "takes {minutes}",
     "thaws": "thaws in {minutes}",
     "hands": "needs hands all the time",
+    "hands-throughout": "needs hands all the time, for {minutes} (say `attended:`)",
     "hands-at-start": "needs hands {start} at the start",
     "hands-at-both-ends": "needs hands {start} at the start and {end} at the end",
     "hands-for-fresh-water": "needs hands {start} at the start, and {look} every {every} for fresh water",
@@ -83,10 +84,14 @@ GUESSED: dict[Kind, str] = {
     "oven-heats": "heating time: assumed",
     "last-hours": "hour: a guess, say before:",
     "any-time": "hour: assumed, say before:",
+    "hands-throughout": "hands all the time: assumed, say attended:",
 }
 USUAL_HOUR, USUAL_HOUR_AND_LENGTH = "usual hour: assumed", "usual hour and length: assumed"
 _IN_MINUTES = ("minutes", "start", "end", "look", "every", "least", "most")
-_PLACES = {"worktop": "at the worktop", "front-of-house": "front of house"}
+_PLACES = {
+    "worktop": "at the worktop", "front-of-house": "front of house", "fridge": "in the fridge",
+    "freezer": "in the freezer",
+}  # fmt: skip
 _KEPT = {
     "room": "in the room", "fridge": "in the fridge", "freezer": "in the freezer", "hot": "off the heat",
     "soft": "out of the freezer",

@@ -138,7 +138,20 @@ def test_of_what_a_timetable_gives_up_the_first_are_told_and_how_many_more(lante
     assert sum("the oven is full" in line for line in brief) == MOST_GIVEN_UP - 1
     assert "  and 4 more" in brief
     assert sum("the oven is full" in line for line in whole) == 9
+    assert not any("hands are taken to stay" in line for line in whole)
     assert len(brief) <= MOST_LINES
+
+
+def test_hands_that_nobody_gave_are_told_before_what_is_given_up(lantern_sheet: RunSheet) -> None:
+    plan = assessed(NAIVE.replace("step: whip the mousse", "step: cook the mousse base"
+        ).replace("takes: 30 min", "takes: 50 min"))  # fmt: skip
+    sheet = msgspec.structs.replace(lantern_sheet, given_up=(GivenUp("Main", "the hands are full", 1),))
+    told = [line.strip() for line in lines_of(replace(plan, sheet=sheet))]
+    first = told.index("The timetable has to give something up:") + 1
+
+    assert "hands are taken to stay all the time at: cook the mousse base (say `attended:`)" in told[first]
+    assert told[first + 1] == "Main: the hands are full"
+    assert any(snag.code == "unsure 3" for snag in plan.snags)
 
 
 def test_a_timetable_with_a_stop_is_not_said_to_hold(lantern_sheet: RunSheet) -> None:

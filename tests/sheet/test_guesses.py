@@ -39,6 +39,10 @@ WHAT = {
     "a short one": (of("takes", "chop", minutes=5), "chop", []),
     "one that nobody knows": (of("takes", "chop", minutes=5, ours=True), "chop", ["5 min: assumed, say takes:"]),
     "an hour": (of("soon-before", "chop", most=45, event="guests"), "chop", ["usual hour: assumed"]),
+    "hands at something long": (
+        of("hands-throughout", "chop", minutes=45), "chop", ["hands all the time: assumed, say attended:"],
+    ),
+    "hands at what is known": (of("place-and-hands", "chop", place="worktop"), "chop", []),
     "a day": (of("soon-before", "chop", most=36 * 60, event="guests"), "chop", []),
     "no hour": (of("any-time", "chop"), "chop", ["hour: assumed, say before:"]),
     "how long the last course is eaten": (of("eaten", "clear", minutes=30), "clear", []),

@@ -1,5 +1,7 @@
 """What is kept and printed: files, the printed cautions, provisions."""
 
+from collections.abc import Sequence
+
 
 def book_lies_at(path: str) -> str:
     return f"it lies at {path}"
@@ -26,8 +28,12 @@ MOST_NAMED = 4
 
 def caution(topic: str, about: tuple[str, ...]) -> str:
     """The caution, and what it is about."""
-    named = ", ".join(about[:MOST_NAMED]) + (f" and {len(about) - MOST_NAMED} more" if len(about) > MOST_NAMED else "")
-    return f"{CAUTIONS[topic]} ({named})"
+    return f"{CAUTIONS[topic]} ({first_named(about)})"
+
+
+def first_named(about: Sequence[str]) -> str:
+    """`mousse, tart, rolls, soup and 2 more`."""
+    return ", ".join(about[:MOST_NAMED]) + (f" and {len(about) - MOST_NAMED} more" if len(about) > MOST_NAMED else "")
 
 
 THEMES = ("dark", "light", "contrast", "plain")

@@ -9,6 +9,7 @@ from board.checks.allergens.guests_eat import Matrix, matrix
 from board.checks.plan import (
     before_cooking,
     buying,
+    by_hand,
     by_heat,
     capacity,
     completeness,
@@ -19,8 +20,10 @@ from board.checks.plan import (
     how_hot,
     keeping,
     never_harmless,
+    order,
     portions,
     tableware,
+    words_and_keys,
 )
 from board.checks.plan import presence as hours
 from board.checks.plan import time_windows as fit
@@ -86,6 +89,9 @@ CHECKS: tuple[Check, ...] = (
     buying.what_is_poured_is_bought,
     buying.food_is_bought_before_it_is_used,
     going_in.no_more_goes_in_than_there_is,
+    by_hand.long_work_says_its_hands,
+    words_and_keys.words_say_what_keys_say,
+    order.steps_can_be_done_in_their_order,
 )
 
 

@@ -4,6 +4,7 @@ from collections.abc import Callable
 
 from board.checks.allergens.guests_eat import Matrix, matrix
 from board.checks.sheet import (
+    arrival,
     bought,
     contact,
     cooling,
@@ -35,6 +36,7 @@ CHECKS: tuple[SafetyCheck, ...] = (
     contact.tools_are_washed_between,
     raw_contact.raw_food_touches_nothing_ready,
     left_alone.fire_is_watched,
+    arrival.what_waits_for_the_guests_does,
     usual.jobs_stand_at_their_usual_hour,
     table.those_who_eat_stay_seated,
     left_over.what_is_left_is_offered,

@@ -9,6 +9,7 @@ from dataclasses import dataclass, field, replace
 from board.facts.food import facts
 from board.facts.phrases import folded, holds, stems, words_of
 from board.facts.seasoning import seasons
+from board.facts.standing import is_by_hand
 from board.importing.ways import words
 from board.importing.ways.families import bought
 from board.importing.ways.families.methods import METHODS
@@ -37,6 +38,7 @@ from board.importing.ways.main_food import (
 from board.importing.ways.pattern import TABLE_SIZE, THE_FOOD, Minutes, Pattern, Step, by_hand
 from board.plan.edit.yaml_text import scalar
 from board.plan.phrases.durations import short
+from board.plan.resolve.assume import LONG_BY_HAND_MINUTES
 
 MOST_SHELVES = 2  # of an oven that nobody has described, as the plan assumes
 LONGEST_FOOD = 40
@@ -289,7 +291,7 @@ class _Writer:
         yield "where", place, True, remark
         yield "after", scalar(after[0]) if len(after) == 1 else _flow(after), False, ""
         yield "takes", self._takes(step), True, ""
-        yield "attended", step.attended, True, ""
+        yield "attended", step.attended or self._hands(step), True, ""
         cooks = self._cooks(step)
         yield "cooks", cooks or "", True, ""
         yield "reheats", "yes" if step.reheats else "", True, ""
@@ -307,10 +309,18 @@ class _Writer:
     def _said(self, text: str) -> str:
         return text.replace("{it}", self.it)
 
-    def _takes(self, step: Step) -> str:
+    def _hands(self, step: Step) -> str:
+        """Said of long work at which hands stay, as cooking in batches, where its words do not tell."""
+        long = self._minutes(step)[1] >= LONG_BY_HAND_MINUTES and not is_by_hand(step.name)
+        return "all" if long and _place(step, self.at) != "oven" else ""
+
+    def _minutes(self, step: Step) -> list[int]:
         minutes: Minutes = self.minutes if step.own and self.minutes is not None else step.minutes
         grown = max(1.0, self.at.eaters / TABLE_SIZE) if step.grows else 1.0
-        figures = [max(1, round(each * grown)) for each in minutes]
+        return [max(1, round(each * grown)) for each in minutes]
+
+    def _takes(self, step: Step) -> str:
+        figures = self._minutes(step)
         said = [short(each) for each in dict.fromkeys(figures)]
         if all(each < 60 for each in figures):
             said[:-1] = [each.removesuffix(" min") for each in said[:-1]]

@@ -3,6 +3,7 @@
 from collections.abc import Mapping, Sequence
 from datetime import datetime
 
+from board.base.words.house import first_named
 from board.base.words.looking_back import away_of_each
 from board.base.words.signs import SIGN
 from board.base.words.times import clock, short_day, span
@@ -71,6 +72,11 @@ def check_assumed(count: int, *, whole: bool) -> str:
 
 def cautions_brief(topics: Sequence[str]) -> str:
     return f"The usual cautions: {', '.join(topic.lower() for topic in topics)} (--all tells them)."
+
+
+def hands_unsaid(names: Sequence[str]) -> str:
+    """Before what is given up, of which it may be the reason."""
+    return f"Perhaps only since hands are taken to stay all the time at: {first_named(names)} (say `attended:`)"
 
 
 def more_given_up(count: int) -> str:

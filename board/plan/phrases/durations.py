@@ -2,6 +2,7 @@
 
 import math
 import re
+from dataclasses import dataclass
 from datetime import timedelta
 from typing import Annotated, Any
 
@@ -129,6 +130,43 @@ def _parse(text: str) -> float:
         total += _number(piece[1]) * _UNITS[last_unit]
         position = piece.end()
     return total
+
+
+_SPOKEN_UNIT = r"(?:hours?|hrs?|h|minutes?|mins?|min)"
+_IN_TEXT = re.compile(
+    rf"(?<![\w.,/-])(?P<low>{_NUMBER})\s*(?:(?:to|or|-|–)\s*(?P<high>{_NUMBER})\s*)?(?P<unit>{_SPOKEN_UNIT})\b"
+    rf"(?:\s*(?:and\s+)?(?P<more>{_NUMBER})(?:\s*(?P<more_unit>{_SPOKEN_UNIT})\b|(?=\s*(?:$|[,;.)]))))?",
+    re.IGNORECASE,
+)
+
+
+@dataclass(frozen=True, slots=True)
+class LengthInText:
+    """A length that a text names, in minutes, and the text on either side of it."""
+
+    low: int
+    high: int
+    before: str
+    after: str
+
+
+def lengths_in(text: str) -> list[LengthInText]:
+    """The lengths of minutes and hours in a text, such as `simmer for 20 to 30 minutes`; those of days, and those in a
+    compound (`a 3-hour broth`), are left out. `overnight` is none of them."""
+    text = re.sub(r"\bovernight\b", "night", text, flags=re.IGNORECASE)
+    text = _in_figures(text)
+    found = []
+    for each in _IN_TEXT.finditer(text):
+        try:
+            unit = _UNITS[_UNIT_OF[each["unit"].lower()]]
+            low, high = (_number(each[name] or each["low"]) * unit for name in ("low", "high"))
+            more = _number(each["more"]) * _UNITS[_UNIT_OF[(each["more_unit"] or "min").lower()]] if each["more"] else 0
+        except ValueError:  # `1,500 min`
+            continue
+        if 0 < low <= high <= LONGEST_MINUTES:
+            low, high = math.ceil(low + more), math.ceil(high + more)
+            found.append(LengthInText(low, high, text[: each.start()].rstrip(), text[each.end() :].lstrip()))
+    return found
 
 
 def _long_minutes(value: Any) -> Any:

@@ -10,6 +10,7 @@ from board.facts.job_words import usual_job
 from board.facts.jobs import JOB_MINUTES, UsualJob
 from board.facts.rule_set import RuleSet
 from board.facts.rule_sets import rule_set
+from board.facts.standing import StandsIn, is_by_hand, stands_in
 from board.facts.tableware import LEAST_WASH_MINUTES, WASH_MINUTES_A_PIECE
 from board.facts.washing import TOOL_MINUTES
 from board.plan.model.model import Plan
@@ -49,6 +50,7 @@ DAY_MINUTES = 24 * 60  # how long thawed food keeps in the fridge by default; FS
 # Hands to put in and take out, or to put away: common practice, no source.
 OVEN_ATTENDED = Attention(start=2, end=2)
 STORED_ATTENDED = Attention(start=2)
+LONG_BY_HAND_MINUTES = 45  # so long with hands on it all the time is asked about, where nothing says so; ours
 
 
 @dataclass(frozen=True, slots=True)
@@ -211,31 +213,41 @@ def _way(way: Way, work: Work, node: Node, usual: UsualJob | None, rules: RuleSe
     on = way.where or work.where
     if work.thaws is not None:
         return _thaw_way(work.thaws, way, node, on, rules, assumed)
+    takes = way.takes or work.takes or _exactly(_usual_minutes(usual))
+    attended = way.attended or (
+        work.attended if way.where is None or work.where is None or way.where.lane == work.where.lane else None
+    )
+    stands = stands_in(node.name, takes.likely) if node.kind == "step" else None
     if on is None and usual is not None and usual.fridge_minutes:
         on = Station(place="fridge")
         assumed.of(node, "fridge-room")
     elif on is None:
         in_front = node.kind == "job" and (usual is None or usual.place == "front-of-house")
-        on = Station(place="front-of-house" if in_front else "worktop")
-        hands = way.attended is None and work.attended is None
-        assumed.of(node, "place-and-hands" if hands else "place", place=on.place)
+        place = stands if stands is not None and stands != "room" else "worktop"
+        on = Station(place="front-of-house" if in_front else place)
+        by_hand = attended is None and stands is None and not _asks_for_hands(node, takes)
+        assumed.of(node, "place-and-hands" if by_hand else "place", place=on.place)
     on = _amounts(on, node, assumed)
-    takes = way.takes or work.takes
-    if takes is None:
-        minutes = max(usual.minutes, usual.fridge_minutes) if usual else JOB_MINUTES
-        takes = _exactly(minutes)
+    if way.takes is None and work.takes is None:
         ours: dict[str, Value] = {} if usual else {"ours": True}
-        assumed.of(node, "takes", minutes=minutes, **ours)
-    attended = way.attended or (
-        work.attended if way.where is None or work.where is None or way.where.lane == work.where.lane else None
-    )
+        assumed.of(node, "takes", minutes=takes.likely, **ours)
     if attended is None:
-        attended = _attended(on, usual.minutes if usual and usual.fridge_minutes else None, node, assumed)
+        stored = usual.minutes if usual and usual.fridge_minutes else None
+        attended = _attended(on, takes, stored, stands, node, assumed)
     keeps = way.keeps or work.keeps
     if keeps is not None:
         where = _amounts(keeps.where, node, assumed)
         keeps = Keep(minutes=keeps.minutes, where=where)
     return FilledWay(on, takes, attended, keeps)
+
+
+def _usual_minutes(usual: UsualJob | None) -> int:
+    return max(usual.minutes, usual.fridge_minutes) if usual else JOB_MINUTES
+
+
+def _asks_for_hands(node: Node, takes: Spread) -> bool:
+    """Whether a step is so long that nobody may take it for granted that hands are on it all the time."""
+    return node.kind == "step" and takes.likely >= LONG_BY_HAND_MINUTES and not is_by_hand(node.name)
 
 
 def _thaw_way(thaw: Thaw, way: Way, node: Node, on: Station | None, rules: RuleSet, assumed: Assumptions) -> FilledWay:
@@ -270,17 +282,23 @@ def _amounts(on: Station, node: Node, assumed: Assumptions) -> Station:
     return on.model_copy(update=update) if update else on
 
 
-def _attended(on: Station, stored: int | None, node: Node, assumed: Assumptions) -> Attention:
+def _attended(
+    on: Station, takes: Spread, stored: int | None, stands: StandsIn | None, node: Node, assumed: Assumptions
+) -> Attention:
+    """`stored`: minutes of hands for what is only put away; `stands`: where its words say that it stands by itself,
+    which a fire under it overrules."""
     if stored is not None:
         assumed.of(node, "hands-at-start", start=stored)
         return Attention(start=stored)
     if on.place == "oven":
         assumed.of(node, "hands-at-both-ends", start=OVEN_ATTENDED.start, end=OVEN_ATTENDED.end)
         return OVEN_ATTENDED
-    if on.place in ("fridge", "freezer"):
+    if on.place in ("fridge", "freezer") or (stands is not None and not on.hot):
         assumed.of(node, "hands-at-start", start=STORED_ATTENDED.start)
         return STORED_ATTENDED
-    if node.work is None or node.work.where is not None:
+    if _asks_for_hands(node, takes):
+        assumed.of(node, "hands-throughout", minutes=takes.likely)
+    elif node.work is None or node.work.where is not None:
         assumed.of(node, "hands")
     return Attention(whole=True)
 

@@ -13,7 +13,8 @@ Kind = Literal[
     # of a step or a job
     "before-guests", "last-hours", "any-time", "any-time-by-words", "chilled", "soon-before", "before",
     "soon-after", "after",
-    "place", "place-and-hands", "fridge-room", "shelf", "ring", "takes", "thaws", "hands", "hands-at-start",
+    "place", "place-and-hands", "fridge-room", "shelf", "ring", "takes", "thaws", "hands", "hands-throughout",
+    "hands-at-start",
     "hands-at-both-ends", "hands-for-fresh-water", "keeps", "keeps-as", "keeps-cold",
     "best-within", "core", "guessed",
     # of a course

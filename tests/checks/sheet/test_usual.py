@@ -1,4 +1,7 @@
-"""time 12: jobs outside their usual hour. Common practice, no source."""
+"""time 12: jobs outside their usual hour; plan 19: what waits for the guests, by its words, and stands before them.
+
+Common practice, no source.
+"""
 
 import pytest
 
@@ -71,3 +74,20 @@ def test_the_mend_never_writes_in_how_far_off_it_was_found(job: str, away: str, 
     (snag,) = found(job, away, until)
 
     assert snag.mend == f"{had}Free hands then, let somebody else do it, or leave it out."
+
+
+@pytest.mark.parametrize(
+    ("job", "told"),
+    [
+        ("pass round the olives once everybody is here", 1),
+        ("{job: pass round the olives once everybody is here, after: guests arrive}", 0),
+        ("set out the olives before the guests arrive", 0),
+    ],
+)
+def test_a_job_for_after_the_arrival_is_told_where_it_stands_before(job: str, told: int) -> None:
+    file = read(TEXT.format(job=job, away="9:00 - 9:01", until="23:00"))
+    assert isinstance(file, PlanFile), file
+    snags = [snag for snag in safety_check(file, make_sheet(file, solve)) if snag.code == "plan 19"]
+
+    assert len(snags) == told
+    assert all("Write `after: guests arrive`" in snag.mend for snag in snags)

@@ -1,0 +1,22 @@
+"""Long work that is timed as if hands were on it all the time, though nothing says so. Pure."""
+
+from board.base.words.times import short
+from board.plan.load import PlanFile
+from board.plan.snag import Snag, Weight
+
+
+def long_work_says_its_hands(file: PlanFile) -> list[Snag]:
+    """unsure 3: a step of 45 min or more in no oven, fridge or freezer, whose words tell neither that it stands by
+    itself nor that it is work for hands, and without `attended`. It is timed with hands on it all the time, and that
+    may be why a timetable gives something up. Our own limit."""
+    found = []
+    for each in file.filled.assumed:
+        if each.kind != "hands-throughout":
+            continue
+        for id_ in each.tasks:
+            node, minutes = file.filled.tasks[id_].node, each.values["minutes"]
+            assert isinstance(minutes, int)
+            message = f"{node.name}: are hands on it all {short(minutes)}? It is timed as if they were"
+            mend = "Write `attended: 5 min at the start` if it goes by itself from there, else `attended: all`."
+            found.append(Snag("unsure 3", Weight.ASK, message, mend, file.places.of((*node.loc, "step"))))
+    return found
