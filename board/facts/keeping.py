@@ -30,6 +30,8 @@ FREEZER_MINUTES = 7 * _D  # food of no known kind, for its quality; ours
 SOFT_MINUTES = 10  # an ice of no known kind, out of the freezer; ours
 HOT_MINUTES = 20  # hot food of no known kind, on its way to the table; ours, of the usual 20 to 30
 HOT_AT_MOST = 30  # covered, and no longer as it should be; common practice, no source
+AT_ONCE_MINUTES = 60  # what keeps no longer than this, wherever it stands, is eaten soon after it is made; ours
+AT_ONCE_HOT_MINUTES = 15  # nor does hot food that is at its best so shortly, though it could be chilled; ours
 PLATED_MINUTES = 15  # hot food that is carved or on its plates; common practice, no source
 STAYS_SOFT_MINUTES = 5  # what has had its time to soften, and is served at once; ours
 IN_FRIDGE_MINUTES = _D  # food of no known kind that a step left in the fridge; ours
@@ -451,6 +453,15 @@ def _vegetables() -> frozenset[str]:
 @functools.cache
 def _fruit() -> frozenset[str]:
     return frozenset(entry.name for entry in (*FRUIT, *MIXED_FRUIT))
+
+
+def is_eaten_at_once(kind: Keeps, *, hot: bool) -> bool:
+    """Whether it is past its best within the hour, wherever it stands: an ice that was taken out, a steak, dressed
+    leaves. `hot`: it comes off the heat."""
+    if kind.soft is not None or (hot and kind.hot is not None and kind.hot <= AT_ONCE_HOT_MINUTES):
+        return True
+    limits = [minutes for minutes in (kind.hot, kind.room, kind.fridge, kind.out) if minutes is not None]
+    return bool(limits) and max(limits) <= AT_ONCE_MINUTES
 
 
 _ICE = re.compile(r"\b(?:ice[- ]creams?|gelatos?|gelati|sorbets?|sherbets?|granit[ae]s?|frozen yogh?urt|kulfi)\b")

@@ -1,0 +1,151 @@
+"""What waits while another part of its dish is done: hot food, an ice, dressed leaves, followed by a step about other
+things. Pure.
+
+A step that follows another as written goes on with what that made, unless its words are plain: they do something to a
+food of the dish, or to a sauce or the like, that the step before does not speak of; they say nothing of what it made,
+and join nothing. Then what the first made is also taken up by the first later step of which that is not so, or by
+serving. Only of what is best eaten at once: all else may stand. The order stays as it is written.
+"""
+
+import re
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass
+
+from board.facts import deeds
+from board.facts import keeping as facts
+from board.facts.mentions import mentioned
+from board.facts.phrases import NEUTRAL, folded, listed_words, stems
+from board.plan.model.courses import Dish
+from board.plan.model.model import Plan
+from board.plan.model.work import Work
+from board.plan.resolve.going_in import foods_of
+from board.plan.resolve.nodes import Link, Linked, Node, serve_id
+from board.plan.resolve.spoils import dish_at
+
+_CLAUSE = r"(?:^|[,;&] ?|\b(?:and|then) )"
+_JOINS = re.compile(
+    r"\b(?:it|them|these|those|this|all|everything|both|together|through|over|around|on top|alongside|into|onto)\b|"
+    r"\bin$|\b(?:stir|whisk|beat|mix|put|add) in\b|"
+    rf"{_CLAUSE}(?:plate|serve|assemble|build|toss|fold|top|dress|pour|spoon|drizzle|cover|fill|stuff|layer|add|"
+    r"combine|finish|garnish|decorate|arrange|divide|dish up|return|coat|glaze|brush|baste|scatter|sprinkle|spread|"
+    r"pipe|sandwich|wrap|deglaze|season)\b"
+)
+_WHERE = re.compile(
+    r"\b(?:in|into|on|onto|over|under) (?:an? |the )?(?:\w+ )?(?:bowl|pan|tray|jug|pot|board|rack|water|heat|oven|grill|"
+    r"microwave|processor|blender)\b"
+)
+_WHAT_FOR = re.compile(
+    r"\b(?:for|while|as|meanwhile) (?:the |an? )?[^,;]*|\bto (?:go with|garnish|serve|decorate|finish)\b[^,;]*"
+)
+_BEFORE_WHERE = re.compile(r"\b(?:with|in|on|to|under|from|until|till|at|by)\b")
+_VERB = re.compile(rf"{_CLAUSE}(?:deep[- ]|pan[- ]|stir[- ]|shallow[- ])?[\w-]+")
+_BESIDE = re.compile(r"\b(?:with|on|and|over)\b|[,;:&(]")
+_OUT_OF_FREEZER = re.compile(r"\b(?:scoop|quenelle|soften|unmould|unmold|turn out|out of the freezer|take out)\b")
+_PARTS = listed_words(
+    "sauce gravy jus dressing vinaigrette custard syrup salsa mayonnaise mayo aioli pesto coulis caramel croutons mash"
+)
+_NOT_THINGS = NEUTRAL | listed_words("in into on onto to until for with from at out up off down well through aside")
+
+
+def waits_beside(plan: Plan, chains: Sequence[Sequence[Node]], linked: Linked) -> list[Link]:
+    """The links to what takes up such food in the end, besides the step that is written next."""
+    found: list[Link] = []
+    for chain in chains:
+        dish = dish_at(plan, chain[0].loc) if chain else None
+        if dish is not None:
+            found += _Line(dish, chain, linked).links()
+    return found
+
+
+@dataclass(frozen=True, slots=True)
+class _Said:
+    """A step's words, without what they are for and where it is done. `about`: the things they name; `done_to`: those
+    that it does something to."""
+
+    text: str
+    about: frozenset[str]
+    done_to: frozenset[str]
+
+
+class _Line:
+    def __init__(self, dish: Dish, chain: Sequence[Node], linked: Linked) -> None:
+        self.dish, self.chain, self.nodes = dish, chain, linked.nodes
+        self.takers: Mapping[str, list[str]] = {node.id: [] for node in chain}
+        for link in linked.taken_up:
+            if link.first in self.takers:
+                self.takers[link.first].append(link.second)
+        name = _one_word(dish.dish)
+        head = _BESIDE.split(name, maxsplit=1)[0]
+        foods = frozenset(word for food in self._foods() for word in stems(_one_word(food)))
+        self.whole = frozenset(stems(head)[-1:]) - foods
+        self.head = frozenset(stems(head))
+        self.things = (foods | _PARTS | frozenset(stems(name.removeprefix(head)))) - _NOT_THINGS
+
+    def _foods(self) -> Iterator[str]:
+        if "ingredients" in self.dish.model_fields_set:
+            yield from (each.food for _, line in foods_of(self.dish) for each in line.choices or (line,))
+        else:
+            yield from (each.food.name for text in (self.dish.dish, *(n.name for n in self.chain))
+                        for each in mentioned(text))  # fmt: skip
+
+    def links(self) -> Iterator[Link]:
+        for first, second in zip(self.chain, self.chain[1:], strict=False):
+            follows = second.work is not None and second.work.after is None and self.takers[first.id] == [second.id]
+            if follows and self._is_eaten_at_once(first) and not self._goes_on(first, second):
+                yield from (Link(first.id, id_) for id_ in self._taken_up_by(first, second))
+
+    def _taken_up_by(self, first: Node, second: Node) -> Iterator[str]:
+        """The first that go on with it from `second` on, along each way; else serving."""
+        queue, seen = [second.id], {second.id}
+        while queue:
+            id_ = queue.pop(0)
+            takers = [other for other in self.takers[id_] if other not in seen]
+            seen.update(takers)
+            if not self.takers[id_]:
+                yield serve_id(first.course or "")
+            for other in takers:
+                if other in self.takers and not self._goes_on(first, self.nodes[other]):
+                    queue.append(other)
+                else:
+                    yield other
+
+    def _is_eaten_at_once(self, node: Node) -> bool:
+        assert node.work is not None
+        if any(limit is not None and limit <= facts.AT_ONCE_MINUTES for limit in _written(node.work)):
+            return True
+        where, text = node.work.where, folded(node.name)
+        on_heat = where is not None and where.on_heat and not where.off
+        kind = facts.made_in(node.name, self.dish.dish, on_heat=on_heat)
+        if kind is None and _OUT_OF_FREEZER.search(text):
+            kind = facts.kind_of_dish(self.dish.dish)
+            return kind is not None and kind.soft is not None
+        hot = on_heat or deeds.heats_by_word(text)
+        return kind is not None and not facts.is_raw_work(text) and facts.is_eaten_at_once(kind, hot=hot)
+
+    def _goes_on(self, first: Node, then: Node) -> bool:
+        """Whether a later step may go on with what the first made."""
+        before, after = self._said(first), self._said(then)
+        made = before.about if before.about & self.things else before.about | self.head
+        used = self._used(then)
+        own, named = (after.done_to | used) - made, (after.about & (made | self.whole)) | (used & made)
+        return not own or bool(named) or _JOINS.search(after.text) is not None
+
+    def _said(self, node: Node) -> _Said:
+        text = _WHAT_FOR.sub(" ", _WHERE.sub(" ", _one_word(node.name))).strip()
+        about = frozenset(stems(_VERB.sub(" ", text))) - _NOT_THINGS
+        done_to = frozenset(stems(_VERB.sub(" ", _BEFORE_WHERE.split(text, maxsplit=1)[0]))) & self.things
+        return _Said(text, about, done_to)
+
+    def _used(self, node: Node) -> frozenset[str]:
+        lines = node.work.uses if node.work is not None else []
+        return frozenset(word for line in lines for word in stems(_one_word(line.food))) - _NOT_THINGS
+
+
+def _written(work: Work) -> Iterator[int | None]:
+    yield work.best_within
+    yield from (each.keeps.minutes for each in (work, *work.or_) if each.keeps is not None)
+
+
+def _one_word(text: str) -> str:
+    """Folded; ice cream is no cream."""
+    return re.sub(r"\bice[ -]creams?\b", "icecream", folded(text))
