@@ -83,6 +83,12 @@ _CUTS = (
     r"(?:slice|cut|chop|dice|peel|shred|halve|quarter|trim|prep(?:are)?|grate|julienne|top and tail|string|cube|scrub)"
 )
 
+_DIPS = (
+    r"hummus|houmous|tapenade|raita|tzatziki|baba ?gh?anou[sj]h?|labneh|rillettes|terrines?|pates?|potted \w+|"
+    r"(?:liver )?parfaits?|mousselines?|smoked \w+ (?:pate|mousse)"
+)
+_TO_DO = r"(?:the|a|an|and|in|into|on|over|each|it|them|with|out|evenly|thinly|half|all|both|everything)\b"  # a verb
+
 # Its words in a step; its words in a dish's name, "=" for the same; after "&": both are wanted.
 _LINES: tuple[tuple[Keeps, str, str], ...] = (
     # ices
@@ -275,8 +281,7 @@ _LINES: tuple[tuple[Keeps, str, str], ...] = (
      r"(?:make|mix|shake|whisk|blend)\b(?:(?! with| in\b)[\w ,])*\b(?:dressing|vinaigrette)|"
      r"^(?:the )?(?:\w+ )?(?:dressing|vinaigrette)$|(?:mustard|dill) sauce", ""),
     (Keeps("dip or spread", fridge=2 * _D),
-     r"dips?|hummus|houmous|tapenade|raita|tzatziki|baba ?gh?anou[sj]h?|labneh|spreads?|rillettes|terrines?|pates?|"
-     r"potted \w+|(?:liver )?parfaits?|mousselines?|smoked \w+ (?:pate|mousse)", "="),
+     rf"(?<=\w )(?:dip|spread)s?\b(?! {_TO_DO})|{_DIPS}", rf"dips?|spreads?|{_DIPS}"),
     (Keeps("flavoured butter", fridge=5 * _D),
      r"(?:herb|garlic|flavou?red|compound|brandy|rum|parsley|cafe de paris) butter|hard sauce", ""),
     (Keeps("cured fish", fridge=2 * _D),
@@ -342,6 +347,9 @@ _LINES: tuple[tuple[Keeps, str, str], ...] = (
     (Keeps("roast vegetables", hot=15),
      rf"(?:roast|bake|char|grill|glaze)\b[\w ,-]*\b(?:{_VEG}|tomato(?:es)?)",
      rf"(?:roast(?:ed)?|glazed|grilled|charred|baked) (?:\w+ )?(?:{_VEG})"),
+    (Keeps("a hot oven, grill or fire", out=30),
+     r"(?:(?:pre-?)?heat|turn on|switch on|light)\b(?: up)? (?:the |a )?(?:\w+ )?(?:ovens?|grill|barbecue|bbq|griddle|"
+     r"smoker|coals?|charcoal|fire)", ""),
     (Keeps("warm plates", hot=20), r"warm (?:up )?(?:the )?(?:\w+ )*(?:plates|bowls|dishes|platters)", ""),
     (Keeps("coffee or tea", hot=20), r"(?:brew|make)\b[\w ]*\b(?:coffee|tea|espressos?)", ""),
     (Keeps("juice and mixed drinks", fridge=_D),
@@ -493,3 +501,9 @@ def kind_of_dish(name: str) -> Keeps | None:
 def by_name(name: str) -> Keeps:
     """The line of that name. Raises StopIteration where there is none."""
     return next(line.keeps for line in _lines() if line.keeps.name == name)
+
+
+def source_of(name: str) -> str:
+    """What the figures of that name stand on, be it a kind of the table or another that is told of."""
+    every = (*(line.keeps for line in _lines()), RAW, BAKED, COOKED)
+    return next((each.source for each in every if each.name == name), PRACTICE)

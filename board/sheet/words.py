@@ -34,6 +34,8 @@ ASSUMED: dict[Kind, str] = {
     "keeps": "keeps {minutes} in the room, to be careful (say `keeps:`)",
     "keeps-as": "keeps {minutes} {kept}, as is usual for {of}",
     "keeps-cold": "keeps {minutes} in the fridge it came from, to be careful (say `keeps:`)",
+    "keeps-by-times": "keeps {minutes} {kept}, as your times let it stand (say `keeps:`)",
+    "keeps-past": "keeps {minutes} {kept} by your times; usual is {usual} {usually}, for {of}",
     "best-within": "served within {minutes} of being ready, if it can be",
     "guessed": "{keys} guessed, and not confirmed",
     "core": "is done at {celsius} °C in the middle ({rules})",
@@ -72,6 +74,8 @@ GUESSED: dict[Kind, str] = {
     "keeps": "keeps {minutes}: assumed, say keeps:",
     "keeps-as": "keeps {minutes} {kept}: assumed",
     "keeps-cold": "keeps {minutes} in the fridge: assumed, say keeps:",
+    "keeps-by-times": "keeps {minutes} {kept}: your times, say keeps:",
+    "keeps-past": "keeps {minutes} {kept}: your times",
     "best-within": "best within {minutes}: assumed",
     "takes": "{minutes}: assumed",
     "eaten": "eaten in {minutes}: assumed",
@@ -80,9 +84,9 @@ GUESSED: dict[Kind, str] = {
     "any-time": "hour: assumed, say before:",
 }
 USUAL_HOUR, USUAL_HOUR_AND_LENGTH = "usual hour: assumed", "usual hour and length: assumed"
-_IN_MINUTES = ("minutes", "start", "end", "look", "every", "least", "most")
+_IN_MINUTES = ("minutes", "start", "end", "look", "every", "least", "most", "stands", "usual")
 _PLACES = {"worktop": "at the worktop", "front-of-house": "front of house"}
-_KEPT = {
+KEPT = {
     "room": "in the room", "fridge": "in the fridge", "freezer": "in the freezer", "hot": "off the heat",
     "soft": "out of the freezer",
 }  # fmt: skip
@@ -120,7 +124,7 @@ def _value(name: str, value: Value) -> str:
             at = datetime.fromisoformat(value)
             return day_and_clock(at) if name == "since" else clock(at)
         case str():
-            return {"place": _PLACES, "kept": _KEPT}.get(name, {}).get(value, value)
+            return {"place": _PLACES, "kept": KEPT, "usually": KEPT}.get(name, {}).get(value, value)
         case int() if name in _IN_MINUTES:
             return short(value)
         case _:

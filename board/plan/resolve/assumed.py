@@ -14,6 +14,7 @@ Kind = Literal[
     "before-guests", "any-time", "any-time-by-words", "chilled", "soon-before", "before", "soon-after", "after",
     "place", "place-and-hands", "fridge-room", "shelf", "ring", "takes", "thaws", "hands", "hands-at-start",
     "hands-at-both-ends", "hands-for-fresh-water", "keeps", "keeps-as", "keeps-cold",
+    "keeps-by-times", "keeps-past",
     "best-within", "core", "guessed",
     # of a course
     "seat", "serve", "clear", "eaten", "may-slip", "sit", "sit-hot", "laid", "laid-throughout", "wash-a-piece",

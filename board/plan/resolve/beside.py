@@ -11,7 +11,7 @@ import re
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
-from board.facts import deeds
+from board.facts import deeds, workings
 from board.facts import keeping as facts
 from board.facts.mentions import mentioned
 from board.facts.phrases import NEUTRAL, folded, listed_words, stems
@@ -31,8 +31,8 @@ _JOINS = re.compile(
     r"pipe|sandwich|wrap|deglaze|season)\b"
 )
 _WHERE = re.compile(
-    r"\b(?:in|into|on|onto|over|under) (?:an? |the )?(?:\w+ )?(?:bowl|pan|tray|jug|pot|board|rack|water|heat|oven|grill|"
-    r"microwave|processor|blender)\b"
+    r"\b(?:in|into|on|onto|over|under) (?:an? |the )?(?:\w+ )?(?:bowl|pan|tray|jug|pot|board|rack|water|heat|oven|"
+    r"grill|microwave|processor|blender)\b"
 )
 _WHAT_FOR = re.compile(
     r"\b(?:for|while|as|meanwhile) (?:the |an? )?[^,;]*|\bto (?:go with|garnish|serve|decorate|finish)\b[^,;]*"
@@ -60,9 +60,9 @@ def waits_beside(plan: Plan, chains: Sequence[Sequence[Node]], linked: Linked) -
 @dataclass(frozen=True, slots=True)
 class _Said:
     """A step's words, without what they are for and where it is done. `about`: the things they name; `done_to`: those
-    that it does something to."""
+    that it does something to; `joins`: it says that it puts things together."""
 
-    text: str
+    joins: bool
     about: frozenset[str]
     done_to: frozenset[str]
 
@@ -79,7 +79,19 @@ class _Line:
         foods = frozenset(word for food in self._foods() for word in stems(_one_word(food)))
         self.whole = frozenset(stems(head)[-1:]) - foods
         self.head = frozenset(stems(head))
+        self.said: dict[str, _Said] = {}
+        self.made: dict[str, frozenset[str]] = {}
         self.things = (foods | _PARTS | frozenset(stems(name.removeprefix(head)))) - _NOT_THINGS
+
+        for before, node in zip([None, *chain], chain, strict=False):
+            self.made[node.id] = self._made(before, node)
+
+    def _made(self, before: Node | None, node: Node) -> frozenset[str]:
+        """The things that it may be made of: of its words, and the foods of the steps that it goes on with."""
+        own = self._said(node).about | self._used(node)
+        own |= frozenset() if own & self.things else self.head
+        goes_on = before is not None and node.id in self.takers[before.id] and self._goes_on(before, node)
+        return own | (self.made[before.id] - _PARTS) if before is not None and goes_on else own
 
     def _foods(self) -> Iterator[str]:
         if "ingredients" in self.dish.model_fields_set:
@@ -91,7 +103,8 @@ class _Line:
     def links(self) -> Iterator[Link]:
         for first, second in zip(self.chain, self.chain[1:], strict=False):
             follows = second.work is not None and second.work.after is None and self.takers[first.id] == [second.id]
-            if follows and self._is_eaten_at_once(first) and not self._goes_on(first, second):
+            waits = workings.makes_no_food(folded(second.name)) or self._is_eaten_at_once(first)
+            if follows and waits and not self._goes_on(first, second):
                 yield from (Link(first.id, id_) for id_ in self._taken_up_by(first, second))
 
     def _taken_up_by(self, first: Node, second: Node) -> Iterator[str]:
@@ -114,6 +127,8 @@ class _Line:
         if any(limit is not None and limit <= facts.AT_ONCE_MINUTES for limit in _written(node.work)):
             return True
         where, text = node.work.where, folded(node.name)
+        if workings.makes_no_food(text):
+            return False
         on_heat = where is not None and where.on_heat and not where.off
         kind = facts.made_in(node.name, self.dish.dish, on_heat=on_heat)
         if kind is None and _OUT_OF_FREEZER.search(text):
@@ -124,21 +139,27 @@ class _Line:
 
     def _goes_on(self, first: Node, then: Node) -> bool:
         """Whether a later step may go on with what the first made."""
-        before, after = self._said(first), self._said(then)
-        made = before.about if before.about & self.things else before.about | self.head
-        used = self._used(then)
-        own, named = (after.done_to | used) - made, (after.about & (made | self.whole)) | (used & made)
-        return not own or bool(named) or _JOINS.search(after.text) is not None
+        if workings.makes_no_food(folded(then.name)):
+            return False
+        made, after = self.made[first.id], self._said(then)
+        own = after.done_to - made
+        named = (after.about | self._used(then)) & (made | self.whole)
+        return not own or bool(named) or after.joins
 
     def _said(self, node: Node) -> _Said:
+        if node.id not in self.said:
+            self.said[node.id] = self._read(node)
+        return self.said[node.id]
+
+    def _read(self, node: Node) -> _Said:
         text = _WHAT_FOR.sub(" ", _WHERE.sub(" ", _one_word(node.name))).strip()
         about = frozenset(stems(_VERB.sub(" ", text))) - _NOT_THINGS
         done_to = frozenset(stems(_VERB.sub(" ", _BEFORE_WHERE.split(text, maxsplit=1)[0]))) & self.things
-        return _Said(text, about, done_to)
+        return _Said(_JOINS.search(text) is not None, about, done_to)
 
     def _used(self, node: Node) -> frozenset[str]:
         lines = node.work.uses if node.work is not None else []
-        return frozenset(word for line in lines for word in stems(_one_word(line.food))) - _NOT_THINGS
+        return frozenset(word for line in lines for word in stems(_one_word(line.food))) & self.things
 
 
 def _written(work: Work) -> Iterator[int | None]:

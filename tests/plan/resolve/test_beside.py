@@ -42,9 +42,10 @@ WAITS = {
         "fry the escalopes @ stovetop ~ 8 min; slice the lemons for the escalopes ~ 5 min",
         {"fry the escalopes": "serve"},
     ),
-    "by what a step uses": (
-        "Calamari", "1 kg squid, 200 g mayonnaise, 4 limes",
-        "deep-fry the squid @ stovetop ~ 8 min; cut wedges ~ 4 min ~ uses: [4 limes]", {"deep-fry the squid": "serve"},
+    "what was made before it is no part of it": (
+        "Gelato with caramel", "1 l gelato, 200 g toffees",
+        "melt the toffees @ stovetop ~ 10 min; scoop the gelato ~ 5 min; warm the toffees ~ 5 min",
+        {"scoop the gelato": "serve"},
     ),
     "another thing that the dish's name speaks of": (
         "Cod and chips", "8 cod fillets, 2 kg potatoes, 1 l oil",
@@ -61,6 +62,19 @@ WAITS = {
     ),
 }  # fmt: skip
 GOES_ON = {
+    "it puts more into it, by what it uses": (
+        "Buttery potatoes", "2 kg potatoes, 150 g butter",
+        "boil the potatoes @ stovetop ~ 25 min; crush with butter ~ 5 min ~ uses: [150 g butter]",
+    ),
+    "it uses some of the same": (
+        "Squid with lemon", "1 kg squid, 4 lemons",
+        "deep-fry the squid @ stovetop ~ 8 min; slice the lemons ~ 4 min ~ uses: [1 kg squid, 4 lemons]",
+    ),
+    "what is in it since an earlier step": (
+        "Veal ragout", "1 kg veal, 4 leeks",
+        "brown the veal @ stovetop ~ 10 min; add the leeks and fry the leeks @ stovetop ~ 5 min ~ keeps: 20 min hot; "
+        "braise the veal @ oven at 160 C ~ 2 h",
+    ),
     "it is what it says": (
         "Lamb chops", "8 lamb chops, 2 lemons", "grill the chops @ stovetop ~ 10 min; rest the chops ~ 5 min",
     ),
@@ -94,7 +108,8 @@ GOES_ON = {
         "Cod and chips", "8 cod fillets, 2 kg potatoes", "cut the chips ~ 10 min; fry the cod @ stovetop ~ 8 min",
     ),
     "the next names the whole dish": (
-        "Sundae", "1 l ice cream, 200 g cherries", "scoop the ice cream ~ 5 min; build the sundae with cherries ~ 4 min",
+        "Sundae", "1 l ice cream, 200 g cherries",
+        "scoop the ice cream ~ 5 min; chill the sundae with cherries ~ 4 min",
     ),
 }  # fmt: skip
 
