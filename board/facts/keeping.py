@@ -463,13 +463,15 @@ def _fruit() -> frozenset[str]:
     return frozenset(entry.name for entry in (*FRUIT, *MIXED_FRUIT))
 
 
-def is_eaten_at_once(kind: Keeps, *, hot: bool) -> bool:
-    """Whether it is past its best within the hour, wherever it stands: an ice that was taken out, a steak, dressed
-    leaves. `hot`: it comes off the heat."""
-    if kind.soft is not None or (hot and kind.hot is not None and kind.hot <= AT_ONCE_HOT_MINUTES):
-        return True
+def eaten_within(kind: Keeps, *, hot: bool) -> int | None:
+    """Minutes within which it is to be eaten, where it is past its best within the hour, wherever it stands: an ice
+    that was taken out, a steak, dressed leaves; None for all else. `hot`: it comes off the heat."""
+    if kind.soft is not None:
+        return kind.soft
     limits = [minutes for minutes in (kind.hot, kind.room, kind.fridge, kind.out) if minutes is not None]
-    return bool(limits) and max(limits) <= AT_ONCE_MINUTES
+    if hot and kind.hot is not None and (kind.hot <= AT_ONCE_HOT_MINUTES or max(limits) <= AT_ONCE_MINUTES):
+        return min(2 * kind.hot, HOT_AT_MOST)
+    return max(limits) if limits and max(limits) <= AT_ONCE_MINUTES else None
 
 
 _ICE = re.compile(r"\b(?:ice[- ]creams?|gelatos?|gelati|sorbets?|sherbets?|granit[ae]s?|frozen yogh?urt|kulfi)\b")

@@ -65,6 +65,7 @@ FINDINGS = {
     "keeping 1": "longer between two steps than a result keeps",
     "keeping 2": "longer between two steps than `at most` or `at once` allows",
     "keeping 3": "longer, by the plan's own times, than is usual for food of its kind",
+    "keeping 4": "whether a step goes on with what is best eaten at once, or is beside it",
     # what can hurt guests
     "food 1": "`until` lies below what the class of food asks for, or is not held long enough",
     "food 2": "raw meat, poultry, fish or egg: how hot it gets is not said, or no step cooks it, or it is eaten raw",
@@ -141,7 +142,7 @@ _BUT = {
     **dict.fromkeys(("food 18", "food 25"), ("stop", "ask", "mind")),
     **dict.fromkeys(("food 2", "food 14", "buying 7"), ("ask", "mind")),
     **dict.fromkeys(("plan 16", "guests 7", "guests 8", "guests 10", "guests 11"), ("mind",)),
-    **dict.fromkeys(("food 16", "keeping 3"), ("ask",)),
+    **dict.fromkeys(("food 16", "keeping 3", "keeping 4"), ("ask",)),
     "guests 12": ("ask", "mind", "note"),
     "buying 8": ("mind", "note"),
     **dict.fromkeys(("kitchen 8", "shelf 2", "buying 1", "buying 4", "table 4"), ("note",)),

@@ -11,6 +11,7 @@ from rich.console import Console
 from board.checks.sheet.assessed import Assessed, of_plan
 from board.files.plans import plan_in
 from board.output.check import MOST_GIVEN_UP, MOST_LINES, print_check
+from board.plan.snag import Snag, Weight
 from board.sheet.run_sheet import RunSheet
 from board.sheet.told import GivenUp
 
@@ -146,3 +147,11 @@ def test_a_timetable_with_a_stop_is_not_said_to_hold(lantern_sheet: RunSheet) ->
     assert not any("holds" in line for line in unfit if "guests" not in line)
     assert any("not fit to serve" in line for line in unfit)
     assert any(line.startswith("The timetable holds") for line in fit)
+
+
+def test_what_stands_longer_than_is_usual_is_not_said_to_keep_its_limit(lantern_sheet: RunSheet) -> None:
+    asked = (Snag("keeping 3", Weight.ASK, "it stands"),)
+    plan = replace(assessed(NAIVE), sheet=lantern_sheet)
+
+    assert any("nothing kept past its limit" in line for line in lines_of(replace(plan, snags=())))
+    assert not any("nothing kept past its limit" in line for line in lines_of(replace(plan, snags=asked)))

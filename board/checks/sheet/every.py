@@ -3,7 +3,19 @@
 from collections.abc import Callable
 
 from board.checks.allergens.guests_eat import Matrix, matrix
-from board.checks.sheet import bought, contact, cooling, fridge, left_over, out, raw, raw_contact, table, usual
+from board.checks.sheet import (
+    bought,
+    contact,
+    cooling,
+    fridge,
+    left_over,
+    out,
+    raw,
+    raw_contact,
+    standing,
+    table,
+    usual,
+)
 from board.checks.sheet.timed import Timed, timed
 from board.plan.load import PlanFile
 from board.plan.snag import Snag, in_order
@@ -24,6 +36,7 @@ CHECKS: tuple[SafetyCheck, ...] = (
     raw_contact.raw_food_touches_nothing_ready,
     usual.jobs_stand_at_their_usual_hour,
     table.those_who_eat_stay_seated,
+    standing.what_is_eaten_at_once_waits_for_nothing,
     left_over.what_is_left_is_offered,
 )
 

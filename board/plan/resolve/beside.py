@@ -8,7 +8,7 @@ serving. Only of what is best eaten at once: all else may stand. The order stays
 """
 
 import re
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from board.facts import deeds, workings
@@ -18,6 +18,7 @@ from board.facts.phrases import NEUTRAL, folded, listed_words, stems
 from board.plan.model.courses import Dish
 from board.plan.model.model import Plan
 from board.plan.model.work import Work
+from board.plan.places import Loc
 from board.plan.resolve.going_in import foods_of
 from board.plan.resolve.nodes import Link, Linked, Node, serve_id
 from board.plan.resolve.spoils import dish_at
@@ -44,6 +45,10 @@ _OUT_OF_FREEZER = re.compile(r"\b(?:scoop|quenelle|soften|unmould|unmold|turn ou
 _PARTS = listed_words(
     "sauce gravy jus dressing vinaigrette custard syrup salsa mayonnaise mayo aioli pesto coulis caramel croutons mash"
 )
+_ANY_FOOD = listed_words("meat joint bird fish roast food mix mixture piece half pan tray rack plate bowl dish paper")
+_DONE_TO_IT = re.compile(
+    rf"{_CLAUSE}(?:rest|carve|slice|cut|drain|strain|scoop|peel|let|leave|keep|hold|turn|chill|cool)\b"
+)
 _NOT_THINGS = NEUTRAL | listed_words("in into on onto to until for with from at out up off down well through aside")
 
 
@@ -53,8 +58,30 @@ def waits_beside(plan: Plan, chains: Sequence[Sequence[Node]], linked: Linked) -
     for chain in chains:
         dish = dish_at(plan, chain[0].loc) if chain else None
         if dish is not None:
-            found += _Line(dish, chain, linked).links()
+            found += _Line(dish, chain, linked.nodes, linked.taken_up).links()
     return found
+
+
+@dataclass(frozen=True, slots=True)
+class Doubt:
+    """`second` does something of which the words do not say whether `first`, best eaten at once, goes on in it or waits
+    beside it, for what is in `then`; by id. `within`: minutes in which it is to be eaten."""
+
+    first: str
+    second: str
+    then: tuple[str, ...]
+    within: int
+
+
+def doubts(plan: Plan, nodes: Mapping[str, Node], links: Iterable[Link]) -> list[Doubt]:
+    """All of a plan, whose links are as `waits_beside` left them."""
+    chains: dict[Loc, list[Node]] = {}
+    for node in nodes.values():
+        if node.kind == "step":
+            chains.setdefault(node.loc[:4], []).append(node)
+    links = [link for link in links if link.takes_up]
+    dishes = ((dish_at(plan, loc), chain) for loc, chain in chains.items())
+    return [each for dish, chain in dishes if dish is not None for each in _Line(dish, chain, nodes, links).doubts()]
 
 
 @dataclass(frozen=True, slots=True)
@@ -68,10 +95,10 @@ class _Said:
 
 
 class _Line:
-    def __init__(self, dish: Dish, chain: Sequence[Node], linked: Linked) -> None:
-        self.dish, self.chain, self.nodes = dish, chain, linked.nodes
+    def __init__(self, dish: Dish, chain: Sequence[Node], nodes: Mapping[str, Node], links: Iterable[Link]) -> None:
+        self.dish, self.chain, self.nodes = dish, chain, nodes
         self.takers: Mapping[str, list[str]] = {node.id: [] for node in chain}
-        for link in linked.taken_up:
+        for link in links:
             if link.first in self.takers:
                 self.takers[link.first].append(link.second)
         name = _one_word(dish.dish)
@@ -101,11 +128,32 @@ class _Line:
                         for each in mentioned(text))  # fmt: skip
 
     def links(self) -> Iterator[Link]:
-        for first, second in zip(self.chain, self.chain[1:], strict=False):
-            follows = second.work is not None and second.work.after is None and self.takers[first.id] == [second.id]
-            waits = workings.makes_no_food(folded(second.name)) or self._is_eaten_at_once(first)
-            if follows and waits and not self._goes_on(first, second):
+        for first, second in self._pairs():
+            waits = workings.makes_no_food(folded(second.name)) or self._eaten_within(first) is not None
+            if waits and not self._goes_on(first, second):
                 yield from (Link(first.id, id_) for id_ in self._taken_up_by(first, second))
+
+    def doubts(self) -> Iterator[Doubt]:
+        for first, second in self._pairs():
+            within = self._eaten_within(first)
+            if within is None or not self._goes_on(first, second):
+                continue
+            if self._is_of_something_else(first, second):
+                yield Doubt(first.id, second.id, tuple(self._taken_up_by(first, second)), within)
+
+    def _pairs(self) -> Iterator[tuple[Node, Node]]:
+        """Steps of which the second follows as it is written, and alone."""
+        for first, second in zip(self.chain, self.chain[1:], strict=False):
+            if second.work is not None and second.work.after is None and self.takers[first.id] == [second.id]:
+                yield first, second
+
+    def _is_of_something_else(self, first: Node, then: Node) -> bool:
+        """Whether its words name a thing that nothing in the plan accounts for, and heat or put together nothing."""
+        said, where = self._said(then), then.work.where if then.work is not None else None
+        known = self.made[first.id] | self.whole | self.head | _ANY_FOOD
+        on_heat = (where is not None and where.on_heat) or deeds.heats_by_word(folded(then.name))
+        goes_on = on_heat or said.joins or _DONE_TO_IT.search(folded(then.name)) is not None
+        return bool(said.about) and not said.about & known and not self._used(then) & known and not goes_on
 
     def _taken_up_by(self, first: Node, second: Node) -> Iterator[str]:
         """The first that go on with it from `second` on, along each way; else serving."""
@@ -122,20 +170,23 @@ class _Line:
                 else:
                     yield other
 
-    def _is_eaten_at_once(self, node: Node) -> bool:
+    def _eaten_within(self, node: Node) -> int | None:
+        """Minutes within which what it makes is to be eaten, by the plan or as its kind is; None: it may stand."""
         assert node.work is not None
-        if any(limit is not None and limit <= facts.AT_ONCE_MINUTES for limit in _written(node.work)):
-            return True
+        written = [limit for limit in _written(node.work) if limit is not None]
+        if written and min(written) <= facts.AT_ONCE_MINUTES:
+            return min(written)
         where, text = node.work.where, folded(node.name)
         if workings.makes_no_food(text):
-            return False
+            return None
         on_heat = where is not None and where.on_heat and not where.off
         kind = facts.made_in(node.name, self.dish.dish, on_heat=on_heat)
         if kind is None and _OUT_OF_FREEZER.search(text):
             kind = facts.kind_of_dish(self.dish.dish)
-            return kind is not None and kind.soft is not None
-        hot = on_heat or deeds.heats_by_word(text)
-        return kind is not None and not facts.is_raw_work(text) and facts.is_eaten_at_once(kind, hot=hot)
+            return kind.soft if kind is not None else None
+        if kind is None or facts.is_raw_work(text):
+            return None
+        return facts.eaten_within(kind, hot=on_heat or deeds.heats_by_word(text))
 
     def _goes_on(self, first: Node, then: Node) -> bool:
         """Whether a later step may go on with what the first made."""

@@ -6,6 +6,7 @@ from collections.abc import Callable
 import pytest
 
 from board.plan.load import PlanFile
+from board.plan.resolve.beside import doubts
 from tests.plan.resolve.test_keeping import plan_of
 
 PlanFrom = Callable[[str], PlanFile]
@@ -161,3 +162,27 @@ def test_so_it_is_hot_food_on_its_way_to_the_table(plan_from: PlanFrom) -> None:
     chops = next(task for task in file.filled.tasks.values() if task.node.name == "grill the chops")
     assert chops.ways[0].keeps is not None
     assert (chops.ways[0].keeps.minutes, chops.best_within) == (20, 10)
+
+
+# A dish of fried squid and the words of its second step; whether they leave open what it is about.
+OPEN = {
+    "pick the mint ~ 15 min": True,
+    "write the little cards ~ 15 min": True,
+    "drain ~ 5 min": False,
+    "drain the pieces ~ 5 min": False,
+    "rest the catch ~ 5 min": False,
+    "turn the rings over ~ 5 min": False,
+    "fry the rings @ stovetop ~ 5 min": False,
+    "salt the fish ~ 5 min": False,
+    "slice the lemons ~ 5 min": False,
+    "pick the mint ~ 15 min ~ after: nothing": False,
+}
+
+
+@pytest.mark.parametrize("step", OPEN)
+def test_it_is_asked_only_of_a_step_whose_words_leave_it_open(plan_from: PlanFrom, step: str) -> None:
+    file = plan_from(plan_of("Squid", "1 kg squid, 4 lemons", f"fry the squid @ stovetop ~ 8 min; {step}"))
+
+    found = doubts(file.plan, {id_: task.node for id_, task in file.filled.tasks.items()}, file.filled.links)
+
+    assert [each.then for each in found] == ([("serve/course",)] if OPEN[step] else [])
