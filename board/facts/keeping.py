@@ -30,6 +30,8 @@ FREEZER_MINUTES = 7 * _D  # food of no known kind, for its quality; ours
 SOFT_MINUTES = 10  # an ice of no known kind, out of the freezer; ours
 HOT_MINUTES = 20  # hot food of no known kind, on its way to the table; ours, of the usual 20 to 30
 HOT_AT_MOST = 30  # covered, and no longer as it should be; common practice, no source
+AT_ONCE_MINUTES = 60  # what keeps no longer than this, wherever it stands, is eaten soon after it is made; ours
+AT_ONCE_HOT_MINUTES = 15  # nor does hot food that is at its best so shortly, though it could be chilled; ours
 PLATED_MINUTES = 15  # hot food that is carved or on its plates; common practice, no source
 STAYS_SOFT_MINUTES = 5  # what has had its time to soften, and is served at once; ours
 IN_FRIDGE_MINUTES = _D  # food of no known kind that a step left in the fridge; ours
@@ -80,6 +82,12 @@ _FRUIT = (
 _CUTS = (
     r"(?:slice|cut|chop|dice|peel|shred|halve|quarter|trim|prep(?:are)?|grate|julienne|top and tail|string|cube|scrub)"
 )
+
+_DIPS = (
+    r"hummus|houmous|tapenade|raita|tzatziki|baba ?gh?anou[sj]h?|labneh|rillettes|terrines?|pates?|potted \w+|"
+    r"(?:liver )?parfaits?|mousselines?|smoked \w+ (?:pate|mousse)"
+)
+_TO_DO = r"(?:the|a|an|and|in|into|on|over|each|it|them|with|out|evenly|thinly|half|all|both|everything)\b"  # a verb
 
 # Its words in a step; its words in a dish's name, "=" for the same; after "&": both are wanted.
 _LINES: tuple[tuple[Keeps, str, str], ...] = (
@@ -273,8 +281,7 @@ _LINES: tuple[tuple[Keeps, str, str], ...] = (
      r"(?:make|mix|shake|whisk|blend)\b(?:(?! with| in\b)[\w ,])*\b(?:dressing|vinaigrette)|"
      r"^(?:the )?(?:\w+ )?(?:dressing|vinaigrette)$|(?:mustard|dill) sauce", ""),
     (Keeps("dip or spread", fridge=2 * _D),
-     r"dips?|hummus|houmous|tapenade|raita|tzatziki|baba ?gh?anou[sj]h?|labneh|spreads?|rillettes|terrines?|pates?|"
-     r"potted \w+|(?:liver )?parfaits?|mousselines?|smoked \w+ (?:pate|mousse)", "="),
+     rf"(?<=\w )(?:dip|spread)s?\b(?! {_TO_DO})|{_DIPS}", rf"dips?|spreads?|{_DIPS}"),
     (Keeps("flavoured butter", fridge=5 * _D),
      r"(?:herb|garlic|flavou?red|compound|brandy|rum|parsley|cafe de paris) butter|hard sauce", ""),
     (Keeps("cured fish", fridge=2 * _D),
@@ -340,6 +347,9 @@ _LINES: tuple[tuple[Keeps, str, str], ...] = (
     (Keeps("roast vegetables", hot=15),
      rf"(?:roast|bake|char|grill|glaze)\b[\w ,-]*\b(?:{_VEG}|tomato(?:es)?)",
      rf"(?:roast(?:ed)?|glazed|grilled|charred|baked) (?:\w+ )?(?:{_VEG})"),
+    (Keeps("a hot oven, grill or fire", out=30),
+     r"(?:(?:pre-?)?heat|turn on|switch on|light)\b(?: up)? (?:the |a )?(?:\w+ )?(?:ovens?|grill|barbecue|bbq|griddle|"
+     r"smoker|coals?|charcoal|fire)", ""),
     (Keeps("warm plates", hot=20), r"warm (?:up )?(?:the )?(?:\w+ )*(?:plates|bowls|dishes|platters)", ""),
     (Keeps("coffee or tea", hot=20), r"(?:brew|make)\b[\w ]*\b(?:coffee|tea|espressos?)", ""),
     (Keeps("juice and mixed drinks", fridge=_D),
@@ -453,6 +463,17 @@ def _fruit() -> frozenset[str]:
     return frozenset(entry.name for entry in (*FRUIT, *MIXED_FRUIT))
 
 
+def eaten_within(kind: Keeps, *, hot: bool) -> int | None:
+    """Minutes within which it is to be eaten, where it is past its best within the hour, wherever it stands: an ice
+    that was taken out, a steak, dressed leaves; None for all else. `hot`: it comes off the heat."""
+    if kind.soft is not None:
+        return kind.soft
+    limits = [minutes for minutes in (kind.hot, kind.room, kind.fridge, kind.out) if minutes is not None]
+    if hot and kind.hot is not None and (kind.hot <= AT_ONCE_HOT_MINUTES or max(limits) <= AT_ONCE_MINUTES):
+        return min(2 * kind.hot, HOT_AT_MOST)
+    return max(limits) if limits and max(limits) <= AT_ONCE_MINUTES else None
+
+
 _ICE = re.compile(r"\b(?:ice[- ]creams?|gelatos?|gelati|sorbets?|sherbets?|granit[ae]s?|frozen yogh?urt|kulfi)\b")
 
 
@@ -482,3 +503,9 @@ def kind_of_dish(name: str) -> Keeps | None:
 def by_name(name: str) -> Keeps:
     """The line of that name. Raises StopIteration where there is none."""
     return next(line.keeps for line in _lines() if line.keeps.name == name)
+
+
+def source_of(name: str) -> str:
+    """What the figures of that name stand on, be it a kind of the table or another that is told of."""
+    every = (*(line.keeps for line in _lines()), RAW, BAKED, COOKED)
+    return next((each.source for each in every if each.name == name), PRACTICE)

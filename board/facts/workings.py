@@ -97,6 +97,12 @@ _NO_FOOD = _any(
     r"(?:warm|heat|preheat) (?:up |through )?(?:the |all the |some |\d+ )?(?:dinner |serving |soup |big )?"
     r"(?:plates?|bowls?|dishes|platters?|glasses|cups|oven|grill|pan|pans|oil|fat|water|barbecue|griddle|tureen|room)"
 )
+_READIES = re.compile(
+    r"(?:(?:pre-?)?heat|warm|turn on|switch on|light|kindle|set fire to|lay|set out|wash|wipe|clear|clean)(?: up)? "
+    r"(?:the |all the |a |\d+ )?(?:\w+ )?(?:ovens?|grill|barbecue|bbq|griddle|smoker|coals?|charcoal|fire|candles?|"
+    r"tapers?|wicks?|lamps?|lanterns?|candelabra|plates?|bowls?|platters?|glasses|cups|pans?|sink|table)"
+    r"(?: (?:to \d+.*|up|for the \w+|hot|until hot))?"
+)
 BOILS = _any(r"(?:boil|boils|boiling)\b(?! (?:water|down))")
 
 
@@ -113,6 +119,11 @@ def heats_what_is_cooked(text: str) -> bool:
 def warms(text: str) -> bool:
     """Whether they say so of what was cooked and has stood since: `warm the sauce gently`, `refresh the roast`."""
     return _WARMS.search(text) is not None and not _NO_FOOD.search(text)
+
+
+def makes_no_food(text: str) -> bool:
+    """Whether all that its words make ready is a tool, a fire or the table: `preheat the oven`, `light the candles`."""
+    return _READIES.fullmatch(text) is not None
 
 
 _TOOLS = _any(r"plates?|bowls?|platters?|glasses|cups|oven|grill|table|tins?|trays?|moulds?|napkins?|cutlery|barbecue")

@@ -196,7 +196,9 @@ def _verdict(plan: Assessed, moved: Sequence[tuple[Slot, Slot]], whole: bool, la
     if sheet.given_up:
         return _Part(words.CHECK_GIVES_UP, tuple(lines), 0)
     unsafe = any(snag.weight is Weight.STOP for snag in plan.snags)
-    return _Part(words.CHECK_HOLDS_UNSAFE if unsafe else words.CHECK_HOLDS, tuple(lines), 0)
+    longer = any(snag.code == "keeping 3" for snag in plan.snags)
+    holds = words.CHECK_HOLDS_LONGER if longer else words.CHECK_HOLDS
+    return _Part(words.CHECK_HOLDS_UNSAFE if unsafe else holds, tuple(lines), 0)
 
 
 def _on_word(trusted: Iterable[OnYourWord]) -> Iterator[str]:

@@ -12,7 +12,7 @@ from board.plan.resolve.assumed import Assumed
 from board.sheet.run_sheet import RunSheet, Slot
 from board.sheet.told import DialTurn
 
-KEEPS = ("keeps", "keeps-as", "keeps-cold")
+KEEPS = ("keeps", "keeps-as", "keeps-cold", "keeps-by-times", "keeps-past")
 USUAL_HOURS = ("chilled", "soon-before", "before", "soon-after", "after")
 NARROW_MINUTES = 180  # a window no wider places a job; a wider one leaves that to the timetable; ours
 TOLD_MINUTES = 10  # an assumed length shorter than that moves little; ours

@@ -167,6 +167,11 @@ def guessed(told: Sequence[Assumed]) -> list[str]:
     return [words.USUAL_HOUR_AND_LENGTH, *(line for each, line in zip(told, lines, strict=True) if each not in usual)]
 
 
+def kept(place: str) -> str:
+    """Where something keeps, as an assumption has it: `off the heat`."""
+    return words.KEPT[place]
+
+
 def assumed(told: Assumed | str) -> str:
     """What the plan leaves open and is filled in, with what it is about."""
     return told if isinstance(told, str) else words.assumed(told.kind, told.values, told.about)

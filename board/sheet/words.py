@@ -39,6 +39,8 @@ ASSUMED: dict[Kind, str] = {
     "keeps": "keeps {minutes} in the room, to be careful (say `keeps:`)",
     "keeps-as": "keeps {minutes} {kept}, as is usual for {of}",
     "keeps-cold": "keeps {minutes} in the fridge it came from, to be careful (say `keeps:`)",
+    "keeps-by-times": "keeps {minutes} {kept}, as your times let it stand (say `keeps:`)",
+    "keeps-past": "keeps {minutes} {kept} by your times; usual is {usual} {usually}, for {of}",
     "best-within": "served within {minutes} of being ready, if it can be",
     "guessed": "{keys} guessed, and not confirmed",
     "core": "is done at {celsius} °C in the middle ({rules})",
@@ -77,6 +79,8 @@ GUESSED: dict[Kind, str] = {
     "keeps": "keeps {minutes}: assumed, say keeps:",
     "keeps-as": "keeps {minutes} {kept}: assumed",
     "keeps-cold": "keeps {minutes} in the fridge: assumed, say keeps:",
+    "keeps-by-times": "keeps {minutes} {kept}: your times, say keeps:",
+    "keeps-past": "keeps {minutes} {kept}: your times",
     "best-within": "best within {minutes}: assumed",
     "takes": "{minutes}: assumed",
     "eaten": "eaten in {minutes}: assumed",
@@ -87,12 +91,12 @@ GUESSED: dict[Kind, str] = {
     "hands-throughout": "hands all the time: assumed, say attended:",
 }
 USUAL_HOUR, USUAL_HOUR_AND_LENGTH = "usual hour: assumed", "usual hour and length: assumed"
-_IN_MINUTES = ("minutes", "start", "end", "look", "every", "least", "most")
+_IN_MINUTES = ("minutes", "start", "end", "look", "every", "least", "most", "stands", "usual")
 _PLACES = {
     "worktop": "at the worktop", "front-of-house": "front of house", "fridge": "in the fridge",
     "freezer": "in the freezer",
 }  # fmt: skip
-_KEPT = {
+KEPT = {
     "room": "in the room", "fridge": "in the fridge", "freezer": "in the freezer", "hot": "off the heat",
     "soft": "out of the freezer",
 }  # fmt: skip
@@ -130,7 +134,7 @@ def _value(name: str, value: Value) -> str:
             at = datetime.fromisoformat(value)
             return day_and_clock(at) if name == "since" else clock(at)
         case str():
-            return {"place": _PLACES, "kept": _KEPT}.get(name, {}).get(value, value)
+            return {"place": _PLACES, "kept": KEPT, "usually": KEPT}.get(name, {}).get(value, value)
         case int() if name in _IN_MINUTES:
             return short(value)
         case _:

@@ -25,7 +25,7 @@ from tests.whole.conftest import Run
 README = (Path(__file__).parents[2] / "README.md").read_text(encoding="utf-8")
 WHOLE = fences(pages.page("plan"))[0]
 WORKED = pages.sections(pages.page("worked dinners"))
-NEEDS_A_TIMETABLE = {"food 10", "food 11", "kitchen 9"}
+NEEDS_A_TIMETABLE = {"food 10", "food 11", "keeping 4", "kitchen 9"}
 WIDTH = 80
 
 

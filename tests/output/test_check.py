@@ -12,6 +12,7 @@ from rich.console import Console
 from board.checks.sheet.assessed import Assessed, of_plan
 from board.files.plans import plan_in
 from board.output.check import MOST_GIVEN_UP, MOST_LINES, print_check
+from board.plan.snag import Snag, Weight
 from board.sheet.run_sheet import RunSheet
 from board.sheet.told import GivenUp
 from tests.conftest import PLANS
@@ -182,3 +183,11 @@ def test_a_time_that_is_past_is_told_beside_the_verdict(lantern_sheet: RunSheet)
         "  Its time is past: guests were due Sat 28 Nov 2026 18:30, and it is Sat 28 Nov 2026 21:30 now."
     ]
     assert any("Its time is past" in line for line in lines_of(assessed(NAIVE), now=datetime(2100, 1, 1, tzinfo=UTC)))
+
+
+def test_what_stands_longer_than_is_usual_is_not_said_to_keep_its_limit(lantern_sheet: RunSheet) -> None:
+    asked = (Snag("keeping 3", Weight.ASK, "it stands"),)
+    plan = replace(assessed(NAIVE), sheet=lantern_sheet)
+
+    assert any("nothing kept past its limit" in line for line in lines_of(replace(plan, snags=())))
+    assert not any("nothing kept past its limit" in line for line in lines_of(replace(plan, snags=asked)))

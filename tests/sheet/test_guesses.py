@@ -33,6 +33,14 @@ WHAT = {
     "in the fridge": (
         of("keeps-cold", "stew", minutes=39), "stew", ["keeps 39 min in the fridge: assumed, say keeps:"],
     ),
+    "longer than is usual, by the plan's times": (
+        of("keeps-past", "stew", minutes=39, kept="fridge", stands=30, usual=30, usually="hot", of="stew"), "stew",
+        ["keeps 39 min in the fridge: your times"],
+    ),
+    "by the plan's times": (
+        of("keeps-by-times", "stew", minutes=39, kept="room"), "stew",
+        ["keeps 39 min in the room: your times, say keeps:"],
+    ),
     "best within": (of("best-within", "stew", minutes=39), "stew", ["best within 39 min: assumed"]),
     "best within long enough": (of("best-within", "stew", minutes=40), "stew", []),
     "a length": (of("takes", "chop", minutes=20), "chop", ["20 min: assumed"]),

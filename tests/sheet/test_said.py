@@ -259,6 +259,11 @@ ASSUMED: dict[str, Assumed | str] = {
     "needs hands 2 min at the start, and 3 min every 30 min for fresh water: duck":
         Assumed("hands-for-fresh-water", {"start": 2, "look": 3, "every": 30}, ("duck",)),
     "keeps 2 h in the room, to be careful (say `keeps:`): cut": Assumed("keeps", {"minutes": 120}, ("cut",)),
+    "keeps 12 h in the fridge, as your times let it stand (say `keeps:`): mix":
+        Assumed("keeps-by-times", {"minutes": 720, "kept": "fridge"}, ("mix",)),
+    "keeps 3 h in the fridge by your times; usual is 20 min off the heat, for steaks or chops: fry":
+        Assumed("keeps-past", {"minutes": 180, "kept": "fridge", "stands": 170, "usual": 20, "usually": "hot",
+                               "of": "steaks or chops"}, ("fry",)),
     "keeps 1 day in the fridge, as is usual for cut vegetables: cut":
         Assumed("keeps-as", {"minutes": 1440, "kept": "fridge", "of": "cut vegetables"}, ("cut",)),
     "keeps 4 h in the fridge it came from, to be careful (say `keeps:`): plate":

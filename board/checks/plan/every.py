@@ -48,6 +48,7 @@ CHECKS: tuple[Check, ...] = (
     fit.work_fits_the_times_it_is_given,
     fit.work_fits_somebodys_hours,
     keeping.results_keep_until_they_are_taken_up,
+    keeping.no_time_is_longer_than_usual,
     completeness.dishes_feed_the_guests,
     portions.portions_suffice,
     decided.nothing_safe_hangs_on_a_question,

@@ -1,14 +1,20 @@
-"""Whether the least time between a result and its successor exceeds its shelf life or allowed wait: mind.
+"""Whether the least time between a result and its successor exceeds its shelf life or allowed wait: mind. Whether it
+exceeds what is usual for such food, where the plan says nothing of how long it keeps: ask.
 
 Uses likely lengths and the least gaps, so no timetable can do better. Minutes.
 """
 
+from collections.abc import Mapping
+
 from board.checks.plan.precedence import Between
+from board.facts import keeping as facts
 from board.plan.load import PlanFile
 from board.plan.phrases.durations import short
 from board.plan.places import Loc
+from board.plan.resolve.assumed import Value
 from board.plan.resolve.links import Link, labels, name_key
 from board.plan.snag import Snag, Weight
+from board.sheet.said import kept
 
 
 def results_keep_until_they_are_taken_up(file: PlanFile) -> list[Snag]:
@@ -24,6 +30,37 @@ def results_keep_until_they_are_taken_up(file: PlanFile) -> list[Snag]:
         if link.most is not None and minutes > link.most and not link.usual:
             found.append(_follows_too_late(file, link, minutes, through))
     return list(dict.fromkeys(found))
+
+
+def no_time_is_longer_than_usual(file: PlanFile) -> list[Snag]:
+    """keeping 3: a plan that does not say how long something keeps makes it stand, by its own days, hours and order,
+    longer than food of its kind usually does. The timetable takes the plan's times; whether the food is still as it
+    should be, only the host can say. Food safety is weighed apart.
+
+    Source: common practice, no source, unless `facts.keeping` names one beside that kind."""
+    return [
+        _longer_than_usual(file, id_, told.values)
+        for told in file.filled.assumed
+        if told.kind == "keeps-past"
+        for id_ in told.tasks
+    ]
+
+
+def _longer_than_usual(file: PlanFile, id_: str, told: Mapping[str, Value]) -> Snag:
+    names = labels(task.node for task in file.filled.tasks.values())
+    then = [link.second for link in file.filled.taken_up if link.first == id_]
+    stands, usual = told["stands"], told["usual"]
+    assert isinstance(stands, int)
+    assert isinstance(usual, int)
+    message = (
+        f"{names[id_]}: your times make it stand {short(stands)}; usual is {short(usual)} "
+        f"{kept(str(told['usually']))}, for {told['of']}"
+    )
+    mend = "Make it later, or say with `keeps:` how long it may stand."
+    if len(then) > 1:
+        mend = f"Write `after: nothing` at {names[then[0]]} if that need not wait for it. {mend}"
+    place, source = file.places.of(_loc(file, id_)), facts.source_of(str(told["of"]))
+    return Snag("keeping 3", Weight.ASK, message, mend, place, source=source)
 
 
 def _keeps(file: PlanFile, id_: str) -> int | None:

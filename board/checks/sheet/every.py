@@ -14,6 +14,7 @@ from board.checks.sheet import (
     out,
     raw,
     raw_contact,
+    standing,
     table,
     usual,
 )
@@ -39,6 +40,7 @@ CHECKS: tuple[SafetyCheck, ...] = (
     arrival.what_waits_for_the_guests_does,
     usual.jobs_stand_at_their_usual_hour,
     table.those_who_eat_stay_seated,
+    standing.what_is_eaten_at_once_waits_for_nothing,
     left_over.what_is_left_is_offered,
 )
 

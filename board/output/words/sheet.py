@@ -21,6 +21,7 @@ ASK = f"{SIGN['ask']} ASK: the program does not know"
 STOP_SAFETY = f"{SIGN['stop']} STOP: could hurt somebody who eats it"
 CHECK_HOLDS_UNSAFE = "Every course is on time; but it is not fit to serve until the stops below are mended."
 CHECK_HOLDS = "The timetable holds: every course on time, nothing kept past its limit."
+CHECK_HOLDS_LONGER = "The timetable holds: every course on time; what your times keep longer than is usual is asked."
 CHECK_GIVES_UP = "The timetable has to give something up:"
 CHECK_STOPPED = "No timetable until the stops below are mended."
 

@@ -16,6 +16,7 @@ Kind = Literal[
     "place", "place-and-hands", "fridge-room", "shelf", "ring", "takes", "thaws", "hands", "hands-throughout",
     "hands-at-start",
     "hands-at-both-ends", "hands-for-fresh-water", "keeps", "keeps-as", "keeps-cold",
+    "keeps-by-times", "keeps-past",
     "best-within", "core", "guessed",
     # of a course
     "seat", "serve", "clear", "eaten", "may-slip", "sit", "sit-hot", "laid", "laid-throughout", "wash-a-piece",

@@ -11,7 +11,7 @@ from dataclasses import dataclass, field
 from graphlib import TopologicalSorter
 from typing import TYPE_CHECKING, Literal, get_args
 
-from board.facts import deeds
+from board.facts import deeds, workings
 from board.facts import keeping as facts
 from board.facts.food import raw_class
 from board.facts.phrases import folded
@@ -36,6 +36,8 @@ STAYS_COLD_MINUTES = 60  # and so long cold food cold enough to go back into the
 COOL_AFTER_MINUTES = 20  # who lets hot food stand so long by the plan's word lets it cool; ours
 ROOM_TO_SPARE = 30  # minutes added to what must lie between by the plan's own word; ours
 DAY_MINUTES = 24 * 60
+_CRUSTS = ("meringues", "whisked egg whites")
+_NOT_YET_SERVED = ("hot food that is to be cooled", "raw food out of the fridge")
 
 State = Literal["frozen", "soft", "hot", "cold", "room"]
 Place = Literal["room", "fridge", "freezer"]
@@ -54,6 +56,7 @@ _TAKEN_OUT = re.compile(
     r"\b(?:come|bring) (?:it |them |the [\w ]+ )?(?:up )?to room\b|"
     r"\btake the (?:\w+ )*(?:meat|cheeses?|steaks?|roast|joint) out\b"
 )
+_BREWS = re.compile(r"^(?:brew|make)\b[\w ]*\b(?:coffee|tea|espressos?)$")
 _COOLS = re.compile(r"\b(?:cool|cools|cooling|go cold|get cold)\b")
 _MAKES_ICE = re.compile(r"\b(?:churn|make|mix|blend|whisk|cook|base|custard|syrup)\b")
 _WRAPS = re.compile(r"^(?:wrap|cover|seal|label|put .*\bback)\b")
@@ -127,7 +130,7 @@ class Keeping:
         key = id_, number
         if key not in self.found:
             task = self.tasks[id_]
-            silent = task.node.kind == "step" and task.ways[number].keeps is None
+            silent = task.node.kind == "step" and task.ways[number].keeps is None and not self._is_lasting(id_)
             self.found[key] = self._long_enough(id_, number, self._usual(id_, number)) if silent else None
         return self.found[key]
 
@@ -143,6 +146,10 @@ class Keeping:
         minutes = (kind and kind.hot) or facts.HOT_MINUTES
         off_heat = not self.tasks[id_].ways[0].where.on_heat
         return min(minutes, facts.PLATED_MINUTES) if off_heat and _FINISHES.search(self._text(id_)) else minutes
+
+    def _is_lasting(self, id_: str) -> bool:
+        """Whether it makes no food, and nothing that gets cold."""
+        return workings.makes_no_food(self._text(id_)) and self._made(id_) is None
 
     # what it is, and how warm
 
@@ -235,7 +242,7 @@ class Keeping:
         if not thawed and (where.place == "freezer" or _FREEZES.search(text)):
             return "frozen"
         if self._is_heated(where, text):
-            return "soft" if "frozen" in before and self._is_ice(id_) else "hot"
+            return "soft" if self._is_ice(id_) and self._stays_ice(id_, before, where) else "hot"
         if "frozen" in before and _WRAPS.search(text):
             return "frozen"
         if self._serves_ice(id_) or (self._is_ice(id_) and (before & {"frozen", "soft"} or thawed)):
@@ -244,7 +251,7 @@ class Keeping:
             return "cold"
         if where.off:
             return "hot" if "hot" in before else "room"
-        if _TAKEN_OUT.search(text) or thawed:
+        if _TAKEN_OUT.search(text) or thawed or _BREWS.search(text):
             return "room"
         work = self.tasks[id_].work
         if (work is not None and work.cools is not None) or _COOLS.search(text):
@@ -261,6 +268,12 @@ class Keeping:
             return not where.off and (where.heat is None or where.heat.want >= PROVES_AT)
         cold = _CHILLS.search(text) or _COOLS.search(text) or facts.is_raw_work(text)
         return where.place == "worktop" and not cold and deeds.heats_by_word(text)
+
+    def _stays_ice(self, id_: str, before: set[State], where: Station) -> bool:
+        """Whether an ice stays one in the heat: out of the freezer, or browned in its crust, as a baked Alaska."""
+        made = self._made(id_)
+        crust = made is None or made.soft is not None or made.name in _CRUSTS
+        return "frozen" in before or ("soft" in before and where.place == "oven" and crust)
 
     def _serves_ice(self, id_: str) -> bool:
         """Whether it takes up an ice by its words, bought or of another dish."""
@@ -464,20 +477,37 @@ class Keeping:
         return keep.minutes if keep is not None and keep.where.place == "fridge" else 0
 
     def _long_enough(self, id_: str, number: int, kept: Kept) -> Kept:
-        """At least until it can be taken up by the plan's own order and times: then it was meant to keep so long."""
+        """At least until it can be taken up by the plan's own order and times; told as theirs, where it is past what
+        is usual."""
         if kept.keep.where.place == "fridge" and self._is_taken_up_soon(id_, number):
             return self._as("room", KEEPS_MINUTES, None, "what its plan takes up soon", id_)
         needed = max(self.between.get(id_, 0), self.stands.get(id_, 0))
-        if needed < kept.keep.minutes or not needed:
+        if needed <= kept.keep.minutes:
             return kept
         place = kept.keep.where.place
         if place == "room" and needed > KEEPS_MINUTES - ROOM_TO_SPARE and self._spoils(id_):
             place = "fridge"
-        kind = self._kind(id_) if place == "fridge" else None
-        usual = (kind.fridge if kind is not None else None) or 0
-        of = kind.name if kind is not None and kind.fridge else "food that its plan lets stand"
         assert place in ("room", "fridge", "freezer")
-        return self._as(place, max(usual, needed + ROOM_TO_SPARE), None, of, id_)
+        kind = self._kept_cold(id_) if place == "fridge" else None
+        usual = (kind.fridge if kind is not None else None) or 0
+        if needed <= usual:
+            return self._as("fridge", usual, kind, "", id_)
+        longer = self._as(place, needed + min(ROOM_TO_SPARE, kept.keep.minutes), None, "", id_).keep
+        told: dict[str, Value] = {"minutes": longer.minutes, "kept": place}
+        past = {**kept.values, "minutes": kept.keep.minutes}
+        if usual and kind is not None:
+            past = {"minutes": usual, "kept": place, "of": kind.name}
+        if "of" not in past or past["of"] in _NOT_YET_SERVED:
+            return Kept(longer, "keeps-by-times", told)
+        than = {"stands": needed, "usual": past["minutes"], "usually": past["kept"], "of": past["of"]}
+        return Kept(longer, "keeps-past", {**told, **than})
+
+    def _kept_cold(self, id_: str) -> facts.Keeps | None:
+        """Its kind, as it keeps in the fridge; what is known to be eaten hot has none there."""
+        kind = self._kind(id_)
+        if kind is None and self._become(id_).heated:
+            return facts.COOKED
+        return kind
 
     def _is_taken_up_soon(self, id_: str, number: int) -> bool:
         """Whether the plan lets it wait so shortly that nobody puts it back into the fridge."""

@@ -15,6 +15,7 @@ from board.plan.phrases.phrase import meant_by, near
 from board.plan.phrases.stations import Station
 from board.plan.places import Loc
 from board.plan.resolve.absences import away_faults
+from board.plan.resolve.beside import waits_beside
 from board.plan.resolve.course_times import EATEN_MINUTES as EATEN_MINUTES  # re-exported, as what is `X as X` below
 from board.plan.resolve.course_times import course_times
 from board.plan.resolve.course_times import eaten_minutes as eaten_minutes
@@ -55,6 +56,7 @@ def link(plan: Plan) -> tuple[Linked, list[Fault]]:
     names = Names(linked)
     for chain in chains:
         _link_chain(chain, names, linked, problems)
+    linked.links += waits_beside(plan, chains, linked)
     _link_courses(plan, linked, chains)
     for node in [n for n in linked.nodes.values() if n.kind == "job"]:
         assert node.work is not None

@@ -135,7 +135,9 @@ HOURS = {
         STEP, f"takes: 5 h{MORE}who: aide{MORE}not before: 17:00{MORE}not after: 18:00{MORE}or: [{{takes: 10 min}}]",
         "24:18", "time 9", "only for aide, and they have no hours in the time",
     ),
-    "a day on which nobody has hours": (STEP, f"{STEP}{MORE}day: 3 days before", "24:18", "time 1", "2026-11-25"),
+    "a day on which nobody has hours": (
+        STEP, f"{STEP}{MORE}day: 3 days before{MORE}keeps: 4 days in the room", "24:18", "time 1", "2026-11-25",
+    ),
     "over before it may begin": (
         STEP, f"{STEP}{MORE}not before: 17:00{MORE}not after: 16:00", "25:13", "time 10", "no time lies between",
     ),

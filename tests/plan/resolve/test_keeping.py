@@ -5,10 +5,12 @@ from collections.abc import Callable
 
 import pytest
 
+from board.facts import keeping as facts
 from board.facts.rule_sets import rule_set
 from board.plan.load import PlanFile
 from board.plan.phrases.stations import Keep
 from board.plan.resolve.assume import Task
+from board.sheet.said import assumed
 from tests.conftest import HEAD
 
 PlanFrom = Callable[[str], PlanFile]
@@ -268,6 +270,102 @@ def test_what_its_plan_lets_stand_keeps_until_then(plan_from: PlanFrom) -> None:
     assert keeps_of(file)[0][0] > 40  # though green beans are best within minutes
 
 
+# A dish, its foods, its steps, and how the first is told; each stands by a day, an hour or an order of its plan.
+BY_TIMES = {
+    "hours past what is usual": (
+        "Fish fingers", "600 g cod", "deep-fry the fish @ stovetop ~ 10 min ~ not after: '17:00'",
+        "keeps 3 h 16 in the fridge by your times; usual is 16 min off the heat, for fried food",
+    ),
+    "days past what is usual in the fridge": (
+        "Caesar salad", "3 lettuces, 100 g parmesan", "dress the salad ~ 10 min ~ day: 2 days before",
+        "keeps 60 h 15 in the fridge by your times; usual is 15 min in the room, for dressed leaves",
+    ),
+    "beside a sauce of the same dish": (
+        "Venison steaks with juniper sauce", "8 venison steaks, 10 g juniper, 300 ml stock",
+        "fry the steaks @ stovetop ~ 8 min; reduce the juniper sauce @ stovetop ~ 40 min",
+        "keeps 1 h in the room by your times; usual is 20 min off the heat, for steaks or chops",
+    ),
+    "filled, and the table has hours": (
+        "Eclairs", "200 g flour, 4 eggs, 300 ml cream",
+        "fill the eclairs ~ 10 min ~ not after: '14:00'",
+        "keeps 6 h 30 in the fridge by your times; usual is 2 h in the fridge, for filled crisp pastry",
+    ),
+    "as a table has it": (
+        "Tiramisu", "500 g mascarpone, 200 g biscuits",
+        "layer the tiramisu ~ 10 min ~ not after: '14:00'", "keeps 1 day in the fridge, as is usual for trifle",
+    ),
+    "cooked food, as a table has it": (
+        "Zibble of veal", "1 kg veal", "simmer the veal @ stovetop ~ 1 h ~ not after: '14:00'",
+        "keeps 2 days in the fridge, as is usual for cooked food",
+    ),
+    "of no known kind": (
+        "Zibbles", "200 g semolina", "shape the zibbles ~ 10 min ~ not after: '14:00'",
+        "keeps 6 h 30 in the room, as your times let it stand (say `keeps:`)",
+    ),
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("name", BY_TIMES)
+def test_usual_is_only_what_a_table_has(plan_from: PlanFrom, name: str) -> None:
+    """Else a guess made from the plan's own times could never fail."""
+    dish, foods, steps, told = BY_TIMES[name]
+
+    file = plan_from(plan_of(dish, foods, steps))
+
+    first = steps_of(file)[0].node
+    kept = next(each for each in file.filled.assumed if each.kind.startswith("keeps") and first.id in each.tasks)
+    assert assumed(kept).startswith(f"{told}: {first.name}")
+
+
+@pytest.mark.parametrize(
+    ("step", "told"),
+    [
+        ("preheat the oven", "keeps 30 min in the room, as is usual for a hot oven, grill or fire: {}"),
+        ("light the barbecue", "keeps 30 min in the room, as is usual for a hot oven, grill or fire: {}"),
+        ("brew the coffee", "keeps 2 h in the room, to be careful (say `keeps:`): {}"),
+        ("light the candles", None),
+        ("lay the table", None),
+    ],
+)
+def test_what_makes_no_food_is_not_put_back_into_the_fridge(plan_from: PlanFrom, step: str, told: str | None) -> None:
+    steps = f"whip the mascarpone ~ 10 min; {step} ~ 10 min; dip and layer ~ 15 min"
+
+    file = plan_from(plan_of("Tiramisu", "500 g mascarpone, 200 g biscuits, 300 ml coffee", steps))
+
+    found = [assumed(each) for each in file.filled.assumed if each.kind.startswith("keeps") and step in each.about]
+    assert found == ([] if told is None else [told.format(step)])
+
+
+def test_what_stood_before_a_tool_is_made_ready_stands_on_until_it_is_taken_up(plan_from: PlanFrom) -> None:
+    steps = "let the dough rise ~ 1 h; preheat the oven ~ 30 min; top the dough ~ 10 min"
+
+    file = plan_from(plan_of("Pizza", "500 g bread flour, 7 g yeast, 300 g tomatoes", steps))
+
+    rise, _, top = (task.node.id for task in steps_of(file))
+    assert any((link.first, link.second) == (rise, top) for link in file.filled.taken_up)
+
+
+def test_a_baked_ice_softens_in_its_crust(plan_from: PlanFrom) -> None:
+    steps = "cover the ice cream with meringue ~ 5 min; bake until golden @ oven at 230 C ~ 4 min"
+
+    file = plan_from(plan_of("Baked Alaska", "1 l ice cream, 6 egg whites, 200 g sugar", steps))
+
+    assert keeps_of(file)[-1] == (5, "room")
+
+
+@pytest.mark.parametrize(
+    ("step", "is_dip"),
+    [
+        ("mix the yogurt dip", True), ("chill the dip", True), ("dip the biscuits in coffee", False),
+        ("dip and layer", False), ("spread the filling over", False), ("blend the olive spread", True),
+    ],
+)  # fmt: skip
+def test_a_dip_is_no_dipping(step: str, is_dip: bool) -> None:
+    made = facts.made_in(step, "Zibble", on_heat=False)
+
+    assert (made is not None and made.name == "dip or spread") == is_dip
+
+
 def test_the_hosts_word_goes_before_any_kind(plan_from: PlanFrom) -> None:
     file = plan_from(
         plan_of("Brown bread", "500 g flour", "bake the bread @ oven at 230 C ~ 45 min ~ keeps: 3 h in the room")
@@ -278,8 +376,6 @@ def test_the_hosts_word_goes_before_any_kind(plan_from: PlanFrom) -> None:
 
 
 def test_what_is_of_no_known_kind_keeps_two_hours_and_is_asked_about(plan_from: PlanFrom) -> None:
-    from board.sheet.said import assumed
-
     file = plan_from(plan_of("Zibble", "200 g semolina", "zibble it ~ 10 min"))
 
     told = [assumed(each) for each in file.filled.assumed if each.kind.startswith("keeps")]
