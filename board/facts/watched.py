@@ -30,8 +30,10 @@ def _verb(words: str) -> re.Pattern[str]:
 
 
 _FRIES = _verb(r"(?:re)?fry|fries|sear|saute|flash-fry|heat (?:the |some |up the )?(?:\w+ )?(?:oil|fat|lard|dripping)")
-_DEEP = re.compile(r"\b(?:deep[ -]?fr(?:y|ies|ied|yer)|(?:in|into) (?:the )?(?:hot|deep) (?:oil|fat)|tempura)\b")
-_BROWNS = _verb(r"brown|seal|colou?r")
+_DEEP = re.compile(
+    r"\b(?:deep[ -]?(?:fat[ -]?)?fr(?:y|ies|ied|yer)|(?:in|into) (?:the )?(?:hot|deep) (?:oil|fat)|tempura)\b"
+)
+_BROWNS = _verb(r"brown|seal|colou?r|crisp")
 _GRILLS = _verb(r"grill|griddle|broil|char-?grill|barbecue|bbq")
 _UNDER = re.compile(
     r"\b(?:under|below|on|over) (?:the |a )?(?:very )?(?:hot )?(?:grill|broiler|barbecue|coals|embers)\b"

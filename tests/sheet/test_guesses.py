@@ -53,6 +53,7 @@ WHAT = {
     "hands at what is known": (of("place-and-hands", "chop", place="worktop"), "chop", []),
     "a day": (of("soon-before", "chop", most=36 * 60, event="guests"), "chop", []),
     "no hour": (of("any-time", "chop"), "chop", ["hour: assumed, say before:"]),
+    "a guessed hour": (of("last-hours", "chop", most=180), "chop", ["hour: a guess, say before:"]),
     "how long the last course is eaten": (of("eaten", "clear", minutes=30), "clear", []),
     "what moves nothing": (of("ring", "stew"), "stew", []),
     "another step": (of("keeps", "sauce", minutes=2), "stew", []),

@@ -171,7 +171,7 @@ def test_a_job_of_one_line_brings_its_usual_figures_and_tells_them(plan_from: Pl
     jobs = ("jobs/lay-the-table", "jobs/polish-the-gong", "jobs/borrow-chairs")
     assert found.assumed == (
         of("soon-before", names[0], tasks=jobs[:1], most=36 * 60, event="guests"),
-        of("any-time", names[1], tasks=jobs[1:2]),
+        of("last-hours", names[1], tasks=jobs[1:2], most=180, event="guests"),
         of("before-guests", names[2], tasks=jobs[2:]),
         of("place-and-hands", *names, tasks=jobs, place="front-of-house"),
         of("takes", names[0], tasks=jobs[:1], minutes=25),

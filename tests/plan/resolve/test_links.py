@@ -139,11 +139,11 @@ def test_before_turns_the_link_round() -> None:
     assert between(linked, "apple-tart/bake", "serve/soup").least == 5
 
 
-def test_a_job_that_says_nothing_is_done_before_the_guests_arrive_if_it_can_be() -> None:
+def test_a_job_that_says_nothing_is_done_in_the_last_three_hours_before_the_guests_arrive_if_it_can_be() -> None:
     linked = links_of(SOUP_AND_TART + "jobs: [polish the gong]\n")
 
     assert between(linked, "jobs/polish-the-gong", "guests-arrive") == Link(
-        "jobs/polish-the-gong", "guests-arrive", firm=False
+        "jobs/polish-the-gong", "guests-arrive", 0, 180, firm=False, usual=True
     )
 
 

@@ -84,7 +84,7 @@ GRILLED_FISH = Pattern(
     steps=(
         by_hand("oil and salt the {it}", 5, 7, 9, keeps="6 h in the fridge", uses=("{it}", "oil", "salt")),
         in_oven(230, "grill the {it}", 8, 10, 12, grows=True, shelf=10, moist=True, tool="baking sheet",
-            attended="2 min at the start, 1 min every 4 min, 2 min at the end", cooks=THE_FOOD, look=LOOK,
+            attended="all", cooks=THE_FOOD, look=LOOK,
             best="6 min", keeps="8 min hot", uses=("lemons",)),
     ),
 )

@@ -170,7 +170,7 @@ GRILLED_MEAT = Pattern(
         chilled("marinate the {it}", 120, 120, 240, keeps="12 h in the fridge",
             how="Covered, in the fridge. What is left of the marinade is thrown away."),
         in_oven(230, "grill the {it}", 12, 15, 20, own=True, grows=True, shelf=12, moist=True, tool="baking sheet",
-            attended="2 min at the start, 2 min every 5 min, 2 min at the end", cooks=THE_FOOD,
+            attended="all", cooks=THE_FOOD,
             look="dark at the edges, the middle by the probe", best="10 min", keeps="15 min hot", uses=("lemons",),
                 how="Under the grill of the oven, or on a ridged pan, turned once or twice; lemon over it at the end."),
     ),
