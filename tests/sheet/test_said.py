@@ -253,6 +253,9 @@ ASSUMED: dict[str, Assumed | str] = {
     "needs no fridge room worth counting: wine": Assumed("fridge-room", {}, ("wine",)),
     "thaws in 1 h 30: duck": Assumed("thaws", {"minutes": 90}, ("duck",)),
     "needs hands all the time: cut": Assumed("hands", {}, ("cut",)),
+    "needs hands all the time, for 1 h 30 (say `attended:`): stew": Assumed(
+        "hands-throughout", {"minutes": 90}, ("stew",)
+    ),
     "needs hands 5 min at the start: wine": Assumed("hands-at-start", {"start": 5}, ("wine",)),
     "needs hands 2 min at the start and 3 min at the end: bake":
         Assumed("hands-at-both-ends", {"start": 2, "end": 3}, ("bake",)),

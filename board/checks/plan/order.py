@@ -53,12 +53,19 @@ def _is_heated(text: str) -> bool:
     return deeds.heats_by_word(text) and not deeds.part_cooks(text) and not deeds.only_colours(text)
 
 
+_WATER_COOKS = re.compile(r"\b(?:poach|steam|boil|simmer)\b")  # and then lies in a dressing, cooked
+
+
+def _is_roasted(text: str) -> bool:
+    return _is_heated(text) and not _WATER_COOKS.search(text)
+
+
 _RULES = (
     _Rule(deeds.boils, deeds.drains, unless=deeds.wets),
     _Rule(deeds.boils, deeds.dresses),
     _Rule(deeds.raises_dough, _is_heated, lambda text: DRY_FORM.search(text) is not None, any_dough=True),
     _Rule(deeds.thaws_by_word, _is_heated, unless=deeds.freezes),
-    _Rule(deeds.brines, _is_heated, lambda text: raw_class(text) is not None and "egg" not in stems(text)),
+    _Rule(deeds.brines, _is_roasted, lambda text: raw_class(text) is not None and "egg" not in stems(text)),
     _Rule(deeds.soaks, _is_heated, lambda text: _PULSES.search(text) is not None),
     _Rule(_is_heated, deeds.carves),
 )

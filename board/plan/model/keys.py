@@ -44,7 +44,8 @@ _WAY: dict[str, Key] = {
     ),
     "takes": Key("How long it takes: one figure, or low, likely and high.", "30 to 35 to 45 min", _MINUTES),
     "attended": Key(
-        "The minutes of it that need hands: `all`, `none`, or pieces.",
+        "The minutes of it that need hands: `all`, `none`, or pieces. Unsaid, its place and words tell: `chill`, `let "
+        "it rise` and the like want them at the start only.",
         "5 min at the start, 1 min every 10 min",
         _MINUTES,
     ),

@@ -68,6 +68,7 @@ RIGHT = [
     ["freeze the loaf", "thaw the loaf"],
     ["bake the loaf", "freeze the loaf", "thaw the loaf"],
     ["roast the peppers", "marinate the peppers"],
+    ["poach the chicken", "marinate the chicken"],
     ["boil the eggs", "marinate the eggs"],
     ["bake the babas", "soak the babas in syrup"],
     ["brown the lamb", "marinate the lamb", "braise the lamb"],
