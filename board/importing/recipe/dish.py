@@ -55,6 +55,8 @@ def _lines(recipe: Recipe) -> Iterator[str]:
             yield "    " + _with(f"- {scalar(food.line)}", food.remark)
     if recipe.foods_left_out:
         yield from _comment(words.recipe_foods_left_out(recipe.foods_left_out), "    ")
+    if recipe.foods_unread:
+        yield from _comment(words.recipe_foods_unread(recipe.foods_unread), "    ")
     steps = drafts(recipe)
     if tools := sorted({draft.tool for draft in steps if draft.tool}):
         yield from _comment(words.recipe_tools(tools), "  ")

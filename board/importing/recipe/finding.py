@@ -2,6 +2,7 @@
 `@graph`, under another node. Pure. Follows JSON-LD's `@id`, `@value` and `@list`; `@context` is assumed to be
 schema.org's."""
 
+import html
 import re
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
@@ -18,21 +19,31 @@ _TELLING = ("name", "recipeIngredient", "ingredients", "recipeInstructions")
 
 @dataclass(frozen=True)
 class Found:
-    """The first recipe, how many there are, the file's nodes by `@id`, and the page's site and address."""
+    """The first recipe, how many there are, the file's nodes by `@id`, and the page's site and address. `also`: what
+    else the page says of that recipe, in a node of the same `@id` (JSON-LD 1.1, 3.3) or in other markup."""
 
     recipe: Node
     count: int
     by_id: dict[str, Node]
+    also: tuple[Node, ...] = ()
     site: str = ""
     address: str = ""
 
 
 def find_recipe(documents: Documents) -> Found:
     """The recipes of a file, by the first of its readings that has one. Raises NotARecipe if there is none."""
-    for values in documents.readings:
-        if (found := _among(values)) is not None:
-            return replace(found, site=documents.site, address=documents.address)
-    raise NotARecipe(words.NO_RECIPE)
+    found = [each for values in documents.readings if (each := _among(values)) is not None]
+    if not found:
+        raise NotARecipe(words.NO_RECIPE)
+    first = found[0]
+    same = [each.recipe for each in found[1:] if _name(each.recipe) == _name(first.recipe)]
+    return replace(first, also=(*first.also, *same), site=documents.site, address=documents.address)
+
+
+def _name(node: Node) -> str:
+    """Microdata's values are lists, and a name may have line breaks and entities."""
+    name = node.get("name")
+    return "".join(filter(str.isalnum, html.unescape(str(name[0] if isinstance(name, list) and name else name))))
 
 
 def _among(documents: list[Any]) -> Found | None:
@@ -50,7 +61,10 @@ def _among(documents: list[Any]) -> Found | None:
             recipes.setdefault(id(full), full)
     if not recipes:
         return None
-    return Found(next(iter(recipes.values())), len(recipes), by_id)
+    first = next(iter(recipes.values()))
+    own = first.get("@id")
+    also = [node for node in nodes if own is not None and node.get("@id") == own and node is not first]
+    return Found(first, len(recipes), by_id, tuple(also))
 
 
 def is_a(node: Node, kind: str) -> bool:

@@ -4,7 +4,7 @@ import re
 from dataclasses import dataclass, replace
 
 from board.importing.recipe import words
-from board.importing.recipe.heat import setting_in
+from board.importing.recipe.heat import setting_in, without_unit
 from board.importing.recipe.times import Length
 
 # Settings if a recipe gives none: common practice, no source.
@@ -139,8 +139,9 @@ class Guess:
         return replace(self, said=(said,), low_flame=False)
 
     def why(self) -> str:
-        said = words.recipe_from(*self.said)
-        return f"{said}; {words.RECIPE_NO_SETTING}" if self.bare else said
+        said = [words.recipe_from(*self.said), *([words.RECIPE_NO_SETTING] if self.bare else [])]
+        said += [words.recipe_no_unit(*taken) for each in self.said if (taken := without_unit(each)) is not None]
+        return "; ".join(said)
 
     def attended(self, minutes: int) -> str:
         """The part that needs hands, for so many minutes of work; "" if not worth a guess."""

@@ -16,6 +16,12 @@ _DEGREES = re.compile(
     re.IGNORECASE,
 )
 _GAS = re.compile(r"\bgas\s*(?:mark\s*)?(1/[24]|[½¼]|\d)(?!\d)", re.IGNORECASE)
+# `bake at 350 for an hour`, `oven to 350.`: no unit, and nothing after it that is counted
+_BARE = re.compile(
+    r"\b(?:at|(?:oven|temperature|heat)\s+(?:up\s+|down\s+)?to)\s+(?P<figure>\d{2,3})"
+    r"(?=\s*(?:$|[.,;)]|(?:for|until|till|and|then|in|on|about)\b))",
+    re.IGNORECASE,
+)
 # After these words a figure is the temperature of the food or fat, not of the oven.
 _OF_THE_FOOD = re.compile(
     r"\b(?:internal|core|thermometer|probe|reads?|reading|reach(?:es)?|registers?|"
@@ -33,7 +39,7 @@ def setting_in(text: str) -> tuple[str, str] | None:
         if not unit and not match["mark"]:
             continue
         figure = int(match["figure"])
-        unit = unit.replace("c", "C") or ("F" if figure >= BARE_FAHRENHEIT_FROM else "C")
+        unit = unit.replace("c", "C") or _unit(figure)
         celsius = figure if unit == "C" else (figure - 32) / 1.8
         if LOWEST_CELSIUS <= celsius <= HIGHEST_CELSIUS:
             kind = ("fan " if match["fan"] or match["after"] else "") + unit
@@ -41,4 +47,23 @@ def setting_in(text: str) -> tuple[str, str] | None:
     gas = _GAS.search(text)
     if gas and gas[1] in _GAS_CELSIUS:
         found.setdefault("gas", (f"{_GAS_CELSIUS[gas[1]]} C", gas[0]))
+    bare = _BARE.search(text[: of_food.start()] if of_food else text)
+    if bare and not found and LOWEST_CELSIUS <= _celsius(int(bare["figure"])) <= HIGHEST_CELSIUS:
+        found["C"] = (f"{bare['figure']} {_unit(int(bare['figure']))}", bare["figure"])
     return next((found[kind] for kind in ("C", "F", "gas", "fan C", "fan F") if kind in found), None)
+
+
+def without_unit(said: str) -> tuple[str, str] | None:
+    """Of a setting's words that name no unit, the figure and the unit that it is taken in; None for others."""
+    match = _DEGREES.fullmatch(said)
+    if match is None or match["unit"]:
+        return None
+    return match["figure"], _unit(int(match["figure"]))
+
+
+def _unit(figure: int) -> str:
+    return "F" if figure >= BARE_FAHRENHEIT_FROM else "C"
+
+
+def _celsius(figure: int) -> float:
+    return figure if _unit(figure) == "C" else (figure - 32) / 1.8

@@ -7,6 +7,7 @@ Properties and their forms: https://schema.org/Recipe, /HowToSection, /HowToStep
 import html
 import math
 import re
+import unicodedata
 from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Any
@@ -19,6 +20,11 @@ from board.importing.recipe.language import language_of
 from board.plan.phrases.durations import parse_minutes
 
 MOST_STEPS, MOST_FOODS = 80, 150
+FOOD_KEYS = ("recipeIngredient", "ingredients", "supply")
+_HOLDS_FOODS = ("@list", "@set", "itemListElement", "item")
+_NAMES = ("name", "alternateName", "text", "@value", "description")
+_AMOUNTS = ("amount", "quantity", "requiredQuantity")
+_UNIT_CODES = {"GRM": "g", "KGM": "kg", "MLT": "ml", "CLT": "cl", "DLT": "dl", "LTR": "l", "ONZ": "oz", "LBR": "lb"}
 LONGEST_TEXT, LONGEST_LINE = 60_000, 2000
 DEEPEST = 12
 LONGEST_NAME, LONGEST_ADDRESS, LONGEST_SOURCE = 100, 200, 290
@@ -69,6 +75,7 @@ class Recipe:
     cooking: int | None = None
     total: int | None = None
     foods_left_out: int = 0
+    foods_unread: int = 0  # entries without any words
     steps_left_out: int = 0
     source: str = ""
     language: str = ""
@@ -78,7 +85,7 @@ def read_recipe(found: Found) -> Recipe:
     """The recipe; each text is one line, safe for a terminal and for YAML. Raises NotARecipe for one without foods and
     steps."""
     node = found.recipe
-    foods = [food for food in _texts(_first(node, "recipeIngredient", "ingredients", "supply")) if food]
+    foods, unread = _foods(found)
     steps = list(_Reader(found.by_id).instructions(node.get("recipeInstructions")))
     if not foods and not steps:
         raise NotARecipe(words.RECIPE_EMPTY)
@@ -93,10 +100,98 @@ def read_recipe(found: Found) -> Recipe:
         cooking=_minutes(_first(node, "cookTime", "performTime")),
         total=_minutes(node.get("totalTime")),
         foods_left_out=max(0, len(foods) - MOST_FOODS),
+        foods_unread=unread,
         steps_left_out=max(0, len(steps) - MOST_STEPS),
         source=_source(found),
         language=language_of([*foods, *(step.text for step in steps)]),
     )
+
+
+def _foods(found: Found) -> tuple[list[str], int]:
+    """Every ingredient under every name that lists them, of this recipe wherever the page has it: whoever must not eat
+    one needs it read, so a list adds what those before it lack. And how many entries have no words."""
+    foods: list[str] = []
+    unread = 0
+    for node in (found.recipe, *found.also):
+        for key in FOOD_KEYS:
+            reader = _Foods(found.by_id)
+            listed = list(reader.lines(node.get(key)))
+            known = set(map(_alike, foods))
+            foods += [food for food in listed if _alike(food) not in known]
+            unread += reader.unread
+    return foods, unread
+
+
+def _alike(food: str) -> str:
+    """`½ cup  Sugar` and `1/2 cup sugar` are one line (Unicode's NFKC)."""
+    return "".join(filter(str.isalnum, unicodedata.normalize("NFKC", food).casefold()))
+
+
+class _Foods:
+    """Walks a list of ingredients, however it is nested."""
+
+    def __init__(self, by_id: dict[str, Node]) -> None:
+        self.by_id = by_id
+        self.unread = 0
+        self.left = MOST_VISITS
+
+    def lines(self, value: Any, depth: int = 0) -> Iterator[str]:
+        """A line an ingredient; an entry without words is counted."""
+        self.left -= 1
+        if value in (None, "", []):
+            return
+        if self.left < 0 or depth > DEEPEST:
+            self.unread += 1
+        elif isinstance(value, list):
+            for each in value:
+                yield from self.lines(each, depth + 1)
+        elif isinstance(value, dict):
+            inner = [value[key] for key in _HOLDS_FOODS if value.get(key) is not None]
+            if inner:
+                yield from self.lines(inner, depth + 1)
+            else:
+                yield from self._told(_of_a_node(self._named(value)))
+        else:
+            lines = _unmarked(value).split("\n") if isinstance(value, str) else [_text(value)]
+            yield from self._told(*map(clean, lines))
+
+    def _named(self, node: Node) -> Node:
+        own = node.get("@id")
+        return self.by_id.get(own, node) if isinstance(own, str) else node
+
+    def _told(self, *lines: str) -> Iterator[str]:
+        self.unread += not any(lines)
+        yield from filter(None, lines)
+
+
+def _of_a_node(node: Node) -> str:
+    """`{name: peanuts, value: 100, unitCode: GRM}` → `100 GRM peanuts` as `100 g peanuts`: amount, name, what else it
+    says, each once."""
+    amounts = [_amount(node), *(_amount(node[key]) for key in _AMOUNTS if key in node)]
+    line = ""
+    for piece in (*amounts, *(_every(node.get(key)) for key in _NAMES)):
+        if piece and _alike(piece) not in _alike(line):
+            line = f"{line}, {piece}" if line and piece[:1].isdecimal() else f"{line} {piece}".strip()
+    return line
+
+
+def _amount(value: Any) -> str:
+    """A QuantitativeValue or PropertyValue (schema.org), or words, as figure and unit."""
+    if not isinstance(value, dict):
+        return _every(value)
+    inner = value.get("value")
+    low, high = _text(value.get("minValue")), _text(value.get("maxValue"))
+    figure = _amount(inner) if isinstance(inner, dict) else _every(inner) or "-".join(filter(None, (low, high)))
+    code = _text(value.get("unitCode"))
+    unit = _text(value.get("unitText")) or _UNIT_CODES.get(code.upper(), code)
+    return f"{figure} {unit}".strip() if figure else ""
+
+
+def _every(value: Any) -> str:
+    """All the words of a value: a list's, too."""
+    if isinstance(value, list):
+        return ", ".join(dict.fromkeys(text for each in value if (text := _text(each))))
+    return _text(value)
 
 
 def _source(found: Found) -> str:
@@ -232,7 +327,7 @@ class _Reader:
         elif not is_a(node, "HowToSection"):
             minutes = _minutes(_first(node, "performTime", "totalTime"))
             text = _first(node, "text", "@value", "name", "description")
-            yield from self.instructions(text if isinstance(text, str) else _text(text), section, minutes)
+            yield from self.instructions(text if isinstance(text, str | list) else _text(text), section, minutes)
 
 
 def _in_order(value: Any) -> Any:

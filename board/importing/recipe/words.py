@@ -82,7 +82,17 @@ def recipe_steps_left_out(count: int) -> str:
 
 
 def recipe_foods_left_out(count: int) -> str:
-    return f"The recipe goes on: {count} more ingredients were left out."
+    more = "1 more ingredient was" if count == 1 else f"{count} more ingredients were"
+    return f"The recipe goes on: {more} left out. Read them there, for allergies too."
+
+
+def recipe_foods_unread(count: int) -> str:
+    entry = "An entry" if count == 1 else f"{count} entries"
+    return f"{entry} among the recipe's ingredients could not be read. Look at the recipe, for allergies too."
+
+
+def recipe_no_unit(figure: str, unit: str) -> str:
+    return f"{figure} has no unit: taken as °{unit}"
 
 
 NO_RECIPE = "there is no recipe in this file that is marked up as a schema.org Recipe (JSON-LD, microdata or RDFa)"

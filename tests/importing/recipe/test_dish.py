@@ -104,7 +104,7 @@ def test_the_form_of_the_vocabularys_own_example() -> None:
               how: Stir all of it in a bowl. Add the oats last.
               guessed: [takes]
             - step: pour the batter into a loaf tin and bake for one hour
-              where: oven at 350 F, 1 shelf  # guessed: from “bake”, “350 degrees”
+              where: oven at 350 F, 1 shelf  # guessed: from “bake”, “350 degrees”; 350 has no unit: taken as °F
               takes: 1 h  # guessed: from “one hour”
               # until: ? check with a thermometer
               guessed: [where, takes]
@@ -415,3 +415,73 @@ def test_what_a_recipe_does_not_say_is_left_to_the_host() -> None:
     assert "the recipe has no steps; write them here" in foods_only
     assert [step.step for step in plan_with(foods_only).plan.courses[0].dishes[0].steps] == ["prepare the dish"]
     assert dish({"@type": "Recipe", "recipeInstructions": ["Stir."]}).dish == "Dish from a recipe"
+
+
+def foods(value: Any) -> list[tuple[float | None, str, str]]:
+    return [(each.low, each.unit, each.food) for each in dish(value).ingredients]
+
+
+TART = [(100, "g", "peanuts"), (1, "", "egg"), (200, "g", "flour")]
+
+
+@pytest.mark.parametrize(
+    "listed",
+    [
+        {"recipeIngredient": [["100 g peanuts", "1 egg"], "200 g flour"]},
+        {"recipeIngredient": {"@list": [{"@list": ["100 g peanuts", ["1 egg"]]}, "200 g flour"]}},
+        {"recipeIngredient": "100 g peanuts", "ingredients": ["100 g Peanuts", "1 egg"], "supply": ["200 g flour"]},
+        {"recipeIngredient": [{"@type": "PropertyValue", "name": "peanuts", "value": "100 g"},
+                              {"@type": "PropertyValue", "name": "egg", "value": 1},
+                              {"name": "flour", "value": 200, "unitCode": "GRM"}]},
+        {"recipeIngredient": [{"@type": "PropertyValue", "name": "peanuts", "value": 100, "unitText": "g"},
+                              {"@type": "HowToSupply", "name": "egg", "requiredQuantity": 1},
+                              {"name": ["flour"], "value": {"@type": "QuantitativeValue", "value": 200,
+                                                            "unitText": "g"}}]},
+        {"recipeIngredient": {"itemListElement": [{"@type": "ListItem", "item": {"name": "100 g peanuts"}},
+                                                  {"item": [{"text": "1 egg"}]}, {"name": "200 g flour"}]}},
+    ],
+)  # fmt: skip
+def test_no_ingredient_is_lost_by_the_form_it_is_written_in(listed: dict[str, Any]) -> None:
+    """https://schema.org/recipeIngredient (Text, ItemList or PropertyValue), /ingredients (the older name),
+    /PropertyValue, /HowToSupply, /unitCode (UN/CEFACT Recommendation 20: GRM is gram); JSON-LD 1.1 for @list."""
+    assert foods(recipe(recipeInstructions="Bake.", **listed)) == TART
+
+
+def test_the_same_recipe_said_twice_on_a_page_is_read_twice() -> None:
+    """JSON-LD 1.1, 3.3: nodes of one @id are one node. Beside it, older markup of the same recipe."""
+    twice = [recipe(**{"@id": "#a", "recipeIngredient": ["100 g peanuts"], "recipeInstructions": "Bake."}),
+             {"@id": "#a", "@type": "Recipe", "ingredients": ["1 egg"]}]  # fmt: skip
+    item = "<div itemscope itemtype='https://schema.org/Recipe'><b itemprop=name>{}</b><i itemprop={}>{}</i></div>"
+    page = f"<script type='application/ld+json'>{json.dumps(twice)}</script>"
+    page += item.format("Lantern loaf", "ingredients", "200 g flour") + item.format("Other", "ingredients", "1 leek")
+
+    found = plan_with(dish_from(page.encode()).text).plan.courses[0].dishes[0]
+
+    assert [(each.low, each.unit, each.food) for each in found.ingredients] == TART
+
+
+def test_an_ingredient_that_cannot_be_read_is_told() -> None:
+    deep: Any = "1 egg"
+    for _ in range(40):
+        deep = [deep]
+    found = made(recipe(recipeIngredient=["1 leek", {"image": "x.png"}, deep], recipeInstructions="Bake."))
+
+    assert "2 entries among the recipe's ingredients could not be read" in found.text
+
+
+@pytest.mark.parametrize(
+    ("said", "where", "told"),
+    [
+        ("Bake at 350 for 90 minutes.", "350 F", "350 has no unit: taken as °F"),
+        ("Bake at 180 until golden.", "180 C", "180 has no unit: taken as °C"),
+        ("Bake in a 350 degree oven.", "350 F", "350 has no unit: taken as °F"),
+        ("Bake at 350 °F.", "350 F", ""),
+        ("Bake for 90 minutes.", "180 C", "no setting is given"),
+    ],
+)
+def test_a_setting_without_a_unit_says_so(said: str, where: str, told: str) -> None:
+    text = made(recipe(recipeInstructions=said)).text
+
+    assert f"oven at {where}" in text
+    assert (told in text) if told else ("no unit" not in text)
+    assert (told == "no setting is given") == ("no setting is given" in text)
