@@ -23,7 +23,7 @@ from board.app import plan_commands as planning
 from board.app import words
 from board.app.completion import SHELLS, completion
 from board.app.option_rules import wrong_together
-from board.app.terminal import tell
+from board.app.terminal import has_terminal, tell
 from board.base import words as shared
 from board.base.exits import ExitCode
 from board.base.near import nearest
@@ -183,8 +183,8 @@ def _page(command: _Parser) -> None:
 
 
 def _plan(arguments: argparse.Namespace) -> int:
-    """The planning table, and what it is left for; a plan that is not there yet is begun first."""
-    if not arguments.plan.exists() and (code := _run(["new", str(arguments.plan)])):
+    """The planning table, and what it is left for; on a terminal, a plan that is not there yet is begun first."""
+    if has_terminal() and not arguments.plan.exists() and (code := _run(["new", str(arguments.plan)])):
         return code
     following = planning.plan(arguments)
     return _run(following) if following else ExitCode.DONE

@@ -21,11 +21,15 @@ if TYPE_CHECKING:
 
 
 def plan(arguments: argparse.Namespace) -> list[str]:
-    """`plan PLAN`: the planning table. The words of the command that the host goes on with, none if there is none."""
+    """`plan PLAN`: the planning table. The words of the command that the host goes on with, none if there is none.
+    Raises Trouble, first of all for what is no file or an empty one."""
     from board.app.plan_table import run_table
     from board.base.errors import Trouble
     from board.base.plain import one_line
+    from board.files.plans import plan_in, read_text
 
+    if not (text := read_text(arguments.plan)).strip():
+        plan_in(text, arguments.plan)
     if not has_terminal():
         raise Trouble(words.NO_TERMINAL_FOR_PLAN)
     copy, left = run_table(arguments.plan, arguments.theme)

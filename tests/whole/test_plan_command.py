@@ -21,6 +21,19 @@ def test_without_a_terminal_it_says_what_prints_the_same(run: Run, tmp_path: Pat
     assert plan.read_text(encoding="utf-8") == "event: Supper\n"
 
 
+def test_without_a_terminal_nothing_is_begun_and_what_is_no_plan_is_named(run: Run, tmp_path: Path) -> None:
+    gone, folder, empty = tmp_path / "super.yaml", tmp_path / "plans.yaml", tmp_path / "empty.yaml"
+    folder.mkdir()
+    empty.write_text("\n", encoding="utf-8")
+
+    for path, told in ((gone, "there is no such file"), (folder, "this is a folder"), (empty, "the file is empty")):
+        code, _, said = run("plan", str(path))
+        assert code != 0
+        assert told in said
+        assert (code, said) == run("check", str(path))[::2]
+    assert sorted(each.name for each in tmp_path.iterdir() if each.suffix == ".yaml") == ["empty.yaml", "plans.yaml"]
+
+
 SHORT = """event: Supper
 date: 2027-05-08
 zone: UTC

@@ -15,7 +15,8 @@ COMMANDS = {
         "printf 'Main: Roast chicken\\nSweet: Plum tart\\n' | platecall new supper.yaml --menu - --zone Europe/Dublin",
     ),
     "plan": (
-        "make a plan on one screen: its lines, the days they give, and what matters most",
+        "make a plan on one screen: its lines, the days they give, and what matters most; one not there yet begins "
+        "with its menu",
         "platecall plan PLAN",
     ),
     "check": ("say what is wrong, doubtful or assumed in a plan", "platecall check PLAN"),
