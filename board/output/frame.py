@@ -68,11 +68,12 @@ svg.sample { width: 2em; height: 12px; vertical-align: -2px; overflow: visible; 
 svg svg { overflow: visible; }
 rect { fill: #bbb; }
 svg path { fill: none; stroke: #000; stroke-width: 1; }
-.wall { max-width: 194mm; } .wall ul.rows { font: 22pt/1.04 'Times New Roman', 'Liberation Serif', serif; }
+.wall { max-width: 200mm; } .wall ul.rows { font: 22pt/1 'Times New Roman', 'Liberation Serif', serif; }
 .wall ul.rows { list-style: none; margin: 0; padding: 0; }
 .wall ul.rows li { padding: 0 0 1pt 1em; text-indent: -1em; border-bottom: .4pt solid #555; break-inside: avoid; }
 .wall h1 { font-size: 26pt; line-height: 1; }
 .wall time { font-weight: bold; font-size: 26pt; line-height: .8; font-variant-numeric: tabular-nums; }
+.wall time ~ time { font-size: 24.5pt; }
 .wall p.stop { font: bold 22pt/1.06 'Times New Roman', 'Liberation Serif', serif; margin: 0 0 4pt; }
 .wall li:first-child { break-after: avoid; } .wall li:last-child { break-before: avoid; }
 .card main { display: grid; grid-template-columns: 1fr 1fr; } body.card { max-width: none; }
@@ -92,7 +93,7 @@ table.eat tbody th { font-weight: normal; vertical-align: top; border-bottom: .4
 table.eat .d { text-align: center; width: 2em; padding-right: 0; }
 @media screen { body { padding: 0 8px; } .card section { padding: 1em; } }
 @media screen and (max-width: 40em) {
-  body, .wall ul.rows, .wall p.stop { font-size: 16px; line-height: 1.4; } .wall time, .wall h1 { font-size: 19px; }
+  body, .wall ul.rows, .wall p.stop { font-size: 16px; line-height: 1.4; } .wall li time, .wall h1 { font-size: 19px; }
   ul.courses, .notes ul.short { columns: 1; } .card main { display: block; } .card [aria-hidden] { display: none; }
   table.ticks, .ticks tbody, .ticks thead, .ticks th, .ticks td { display: block; width: auto; border: none; }
   .ticks tr { display: grid; grid-template-columns: 2.6em 1fr; border-bottom: 1px solid #999; }

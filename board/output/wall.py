@@ -21,8 +21,8 @@ from board.sheet import said
 from board.sheet.blocks import blocks, day_of
 from board.sheet.run_sheet import RunSheet, Slot
 
-TOLD_AFTER_MINUTES = 15  # a step that begins so long after a time that is told has its own
-JOINED_MINUTES = 30  # work of one step stands beside one that began so shortly before
+JOINED_MINUTES = 30  # little work stands beside what began so shortly before
+LITTLE_STEPS, MOST_STEPS = 3, 8  # and a row that grows longer is hard to find one's place in
 
 
 @dataclass(frozen=True, slots=True)
@@ -78,7 +78,8 @@ def _parted(steps: Sequence[Slot]) -> Iterator[tuple[Slot, ...]]:
 
 def _joins(before: Sequence[Slot], steps: Sequence[Slot]) -> bool:
     close = steps[0].start - before[-1].start < timedelta(minutes=JOINED_MINUTES)
-    return close and _work(steps) == 1 and steps[0].kind != "serve"
+    short = _work(steps) <= LITTLE_STEPS and len(before) + len(steps) <= MOST_STEPS
+    return close and short and steps[0].kind != "serve"
 
 
 def _work(steps: Sequence[Slot]) -> int:
@@ -100,16 +101,18 @@ def _day(sheet: RunSheet, day: date, found: Sequence[Row], number: "count[int]",
 
 
 def _row(row: Row, zone: ZoneInfo, *, several: bool) -> str:
+    """Its steps, each with its time where that is not the one before; what comes off the heat with when it does."""
     told: list[str] = []
     last: datetime | None = None
     for step in row.steps:
         what = as_html(step.name).replace(" °", "\u00a0°")
         what = f"<strong>{what}</strong>" if step.kind == "serve" else what
-        moment = step.end == step.start != last
-        if last is None or moment or step.start - last >= timedelta(minutes=TOLD_AFTER_MINUTES):
+        if step.start != last:
             last = step.start
             who = f"{as_html(row.who)}: " if several and not told else ""
             what = f"<time>{shared.clock(last.astimezone(zone))}</time> {who}{what}"
+        if (off := words.OFF_THE_HEAT.get(step.lane)) and step.kind in ("step", "job") and not step.whole:
+            what += f" ({off}\u00a0{shared.clock(step.end.astimezone(zone))})"
         told.append(what)
     return "; ".join(told)
 

@@ -1,8 +1,10 @@
 """The sheet for the wall: every piece of work, read from a step away, a sheet of paper a day."""
 
 import re
+from itertools import pairwise
 from pathlib import Path
 from typing import get_args
+from zoneinfo import ZoneInfo
 
 import msgspec
 import pytest
@@ -53,6 +55,19 @@ def test_the_page_names_each_piece_of_work_and_has_a_box_a_row(lantern_sheet: Ru
     assert {box.get("id") for box in page.iter("input")} == labels
     assert len(labels) == len(rows(lantern_sheet))
     assert words.CAUTION in text
+
+
+def test_every_step_has_its_time_and_what_comes_off_the_heat_its_end(lantern_sheet: RunSheet) -> None:
+    zone = ZoneInfo(lantern_sheet.zone)
+    text = html.document_fromstring(wall(lantern_sheet)).text_content().replace("\u00a0", " ")
+    slots = {slot.name: slot for slot in lantern_sheet.slots}
+
+    for row in rows(lantern_sheet):
+        for before, step in pairwise((None, *row.steps)):
+            clock = f"{step.start.astimezone(zone):%H:%M}"
+            assert (f"{clock} {step.name}" in text) or (before is not None and before.start == step.start), step.name
+    for name, off in (("bake the tartlets", "out"), ("boil the potatoes", "off")):
+        assert f"{name} ({off} {slots[name].end.astimezone(zone):%H:%M})" in text
 
 
 def test_a_stop_stands_before_all_work(lantern_sheet: RunSheet) -> None:

@@ -256,6 +256,7 @@ REVIEW_SAID = "said"  # afterwards, and not seen
 
 LEAF_WALL = "For the wall: everybody's work"
 LEAF_NOTES = "Mind"
+OFF_THE_HEAT = {"oven": "out", "stovetop": "off"}  # before the time it is
 
 
 def recipe_from(dish: str, source: str) -> str:
