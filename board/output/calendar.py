@@ -19,8 +19,8 @@ from icalendar import Alarm, Calendar, Event, vText
 from board.base import words as shared
 from board.base.plain import one_line
 from board.output import words
-from board.sheet.blocks import Piece, day_of, stretches
-from board.sheet.run_sheet import Attended, RunSheet, Slot
+from board.sheet.blocks import Piece, day_of, over, pieces, stretches
+from board.sheet.run_sheet import RunSheet, Slot
 
 PAUSE_MINUTES = 30  # a shorter one parts no event: nobody can use it for anything else
 REMINDER = timedelta(minutes=15)
@@ -137,21 +137,16 @@ def _shopping(sheet: RunSheet, event: str) -> Iterator[_Entry]:
 
 
 def _work(sheet: RunSheet, event: str) -> Iterator[_Entry]:
-    """Each person's stretches of work, by day; the small hours after the event belong to its day."""
+    """Each person's stretches of work, by day, with the dials they turn before and after it; the small hours after the
+    event belong to its day."""
     zone = ZoneInfo(sheet.zone)
     day_itself = datetime.fromisoformat(sheet.date).date()
     told: set[int] = set()  # days whose first interval has its reminder the evening before
-    pieces = [
-        Piece(slot, part)
-        for slot in sheet.slots
-        if not _is_shopping(slot)
-        for part in slot.attended
-        if part.end > part.start
-    ]
-    found = sorted(stretches(pieces, sheet, PAUSE_MINUTES), key=lambda each: (each[0].part.start, each[0].part.who))
+    work = pieces(sheet, [slot for slot in sheet.slots if not _is_shopping(slot) and slot.kind != "arrive"])
+    found = sorted(stretches(work, sheet, PAUSE_MINUTES), key=lambda each: (each[0].part.start, each[0].part.who))
     counted: dict[tuple[str, int], int] = {}
     for stretch in found:
-        start, end = stretch[0].part.start, max(piece.part.end for piece in stretch)
+        start, end = stretch[0].part.start, max(map(over, stretch))
         who = stretch[0].part.who
         days = (day_itself - day_of(sheet, start)).days
         number = counted[who, days] = counted.get((who, days), 0) + 1
@@ -160,23 +155,25 @@ def _work(sheet: RunSheet, event: str) -> Iterator[_Entry]:
             f"work/{who}/{days}/{number}",
             summary(event, one_line(who)),
             start,
-            end,
-            (*(_line(slot, parts, zone) for slot, parts in _by_slot(stretch)), words.calendar_zone(sheet.zone)),
+            end if end > start else None,
+            (*(_line(own, zone) for own in _by_slot(stretch)), words.calendar_zone(sheet.zone)),
             day_before=days > 0 and days not in told,
         )
         told.add(days)
 
 
-def _by_slot(pieces: list[Piece]) -> Iterator[tuple[Slot, list[Attended]]]:
-    found: dict[str, tuple[Slot, list[Attended]]] = {}
-    for piece in pieces:
-        found.setdefault(piece.slot.id, (piece.slot, []))[1].append(piece.part)
-    yield from found.values()
+def _by_slot(stretch: list[Piece]) -> list[list[Piece]]:
+    found: dict[str, list[Piece]] = {}
+    for piece in stretch:
+        found.setdefault(piece.slot.id, []).append(piece)
+    return list(found.values())
 
 
-def _line(slot: Slot, parts: list[Attended], zone: ZoneInfo) -> str:
-    start, end = parts[0].start.astimezone(zone), parts[-1].end.astimezone(zone)
-    return words.calendar_line(shared.clock(start), shared.clock(end), one_line(slot.name), shared.LANES[slot.lane])
+def _line(own: list[Piece], zone: ZoneInfo) -> str:
+    """From when to when it is worked on; only when, where that is a moment."""
+    slot, start, end = own[0].slot, own[0].part.start.astimezone(zone), over(own[-1]).astimezone(zone)
+    till = shared.clock(end) if end > start else ""
+    return words.calendar_line(shared.clock(start), till, one_line(slot.name), shared.LANES[slot.lane])
 
 
 def _event(sheet: RunSheet, entry: _Entry, stamp: datetime) -> Event:

@@ -47,8 +47,8 @@ def blocks(sheet: RunSheet) -> list[Block]:
     alone, of what its hands are at then."""
     heated_for = _heated_for(sheet.slots)
     moments = [slot for slot in sheet.slots if slot.end == slot.start and not slot.attended]
-    pieces = _pieces(sheet, [slot for slot in sheet.slots if slot not in moments])
-    found = [block for stretch in stretches(pieces, sheet) for block in _parted(stretch, heated_for)]
+    lasting = pieces(sheet, [slot for slot in sheet.slots if slot not in moments])
+    found = [block for stretch in stretches(lasting, sheet) for block in _parted(stretch, heated_for)]
     for lone in [block for block in found if _only_dials(block)]:
         beside = [block for block in found if block.who == lone.who and block.start <= lone.start <= block.end
                 and block.steps and not _only_dials(block)]  # fmt: skip
@@ -78,10 +78,10 @@ def _nearness(block: Block, slot: Slot) -> tuple[bool, timedelta, bool]:
     return bool(block.steps), -apart, block.start <= slot.start
 
 
-def stretches(pieces: Iterable[Piece], sheet: RunSheet, pause: int = JOINED_MINUTES) -> Iterator[list[Piece]]:
+def stretches(of: Iterable[Piece], sheet: RunSheet, pause: int = JOINED_MINUTES) -> Iterator[list[Piece]]:
     """Connected work: pieces of one person with shorter pauses than so many minutes between them, each day for itself.
     After midnight the event's own evening continues."""
-    by_person = sorted(pieces, key=lambda piece: (piece.part.who, piece.part.start, piece.part.end))
+    by_person = sorted(of, key=lambda piece: (piece.part.who, piece.part.start, piece.part.end))
     for _, own in groupby(by_person, key=lambda piece: piece.part.who):
         stretch: list[Piece] = []
         for piece in own:
@@ -93,12 +93,12 @@ def stretches(pieces: Iterable[Piece], sheet: RunSheet, pause: int = JOINED_MINU
 
 
 def _joins(stretch: list[Piece], piece: Piece, sheet: RunSheet, pause: int) -> bool:
-    last = max(_over(each) for each in stretch)
+    last = max(over(each) for each in stretch)
     another_day = day_of(sheet, last) != day_of(sheet, piece.part.start)
     return not another_day and piece.part.start - last < timedelta(minutes=pause)
 
 
-def _over(piece: Piece) -> datetime:
+def over(piece: Piece) -> datetime:
     """When a piece is over; an oven that comes to its heat is no pause."""
     return piece.slot.end if piece.slot.kind == "heat" else piece.part.end
 
@@ -128,8 +128,9 @@ def _apart(slot: Slot, moment: datetime) -> timedelta:
     return max(slot.start - moment, moment - over, timedelta())
 
 
-def _pieces(sheet: RunSheet, slots: Iterable[Slot]) -> Iterator[Piece]:
-    """Where each slot begins, and all hands on it later or of others."""
+def pieces(sheet: RunSheet, slots: Iterable[Slot]) -> Iterator[Piece]:
+    """Where each slot begins, and all hands on it later or of others. What needs nobody's hands is minded by who is
+    nearest to it."""
     for slot in slots:
         parts = sorted(slot.attended, key=lambda part: part.start)
         if not parts or parts[0].start > slot.start:
@@ -175,7 +176,7 @@ def _taken(begins: list[Piece], heated_for: dict[str, Slot]) -> int:
     first, last, taken = begins[0], 0, 1
     for at, piece in enumerate(begins[1:], start=1):
         other = sum(not _akin(first, each, heated_for) for each in begins[last:at])
-        rested = piece.part.start - max(_over(each) for each in begins[: last + 1] if _akin(first, each, heated_for))
+        rested = piece.part.start - max(over(each) for each in begins[: last + 1] if _akin(first, each, heated_for))
         if other > BRIDGED_PIECES or (other and rested > timedelta(minutes=BRIDGED_MINUTES)):
             break
         if not _akin(first, piece, heated_for) or (other and _about(first, heated_for) == (None, None)):

@@ -6,6 +6,7 @@ dateutil's own zone reader.
 import re
 from dataclasses import dataclass, field
 from datetime import UTC, datetime, timedelta
+from zoneinfo import ZoneInfo
 
 import icalendar
 import msgspec
@@ -17,7 +18,7 @@ from hypothesis import strategies as st
 from board.base.plain import one_line
 from board.output import words
 from board.output.calendar import calendar, is_calendar
-from board.sheet.run_sheet import Attended, CourseSlot, RunSheet, Slot
+from board.sheet.run_sheet import Attended, CourseSlot, Dependency, RunSheet, Slot
 from tests.conftest import slot
 
 STAMP = datetime(2026, 11, 20, 12, 0, 30, 999, tzinfo=UTC)
@@ -152,6 +153,40 @@ def test_every_piece_of_hands_on_work_lies_in_just_one_event(lantern_sheet: RunS
     assert len(pieces) > 40
     for own, part in pieces:
         assert [own.name in text for start, end, text in spans if start <= part.start and part.end <= end] == [True]
+
+
+def test_an_event_begins_where_its_oven_is_heated_and_rings_before_that(lantern_sheet: RunSheet) -> None:
+    read = icalendar.Calendar.from_ical(calendar(lantern_sheet, STAMP))
+    work = [event for event in read.walk("VEVENT") if "(host)" in str(event["summary"])]
+    dials = [slot for slot in lantern_sheet.slots if slot.kind in ("heat", "off")]
+
+    assert {slot.kind for slot in dials} == {"heat", "off"}
+    for dial in dials:
+        local = dial.start.astimezone(ZoneInfo(lantern_sheet.zone))
+        [event] = [each for each in work if f"{local:%H:%M}" in str(each["description"]) and dial.name in
+                   str(each["description"]) and each.decoded("dtstart") <= dial.start
+                   <= each.decoded("dtend", each.decoded("dtstart"))]  # fmt: skip
+        assert any(alarm.decoded("trigger") < timedelta() for alarm in event.walk("VALARM")
+                   if isinstance(alarm.decoded("trigger"), timedelta))  # fmt: skip
+
+
+def at(hour: int, minute: int) -> datetime:
+    return datetime(2026, 10, 25, hour, minute, tzinfo=UTC)
+
+
+def test_heating_alone_before_the_work_moves_the_event_and_a_lone_switch_is_a_moment() -> None:
+    heat = Slot(id="h", named="heat the oven", kind="heat", lane="oven", start=at(16, 0), end=at(16, 20))
+    bake = msgspec.structs.replace(work("bake", at(16, 20), 5), waits=(Dependency("h", "end", 0, "heat"),))
+    off = Slot(id="o", named="turn the oven off", kind="off", lane="oven", start=at(18, 0), end=at(18, 0),
+               waits=(Dependency("bake", "end", 0, "order"),))  # fmt: skip
+    bare = sheet_of(heat, bake, off, zone="UTC")
+    first, second = named(parts_of(calendar(msgspec.structs.replace(bare, hands=("host",)), STAMP)), "(host)")
+
+    assert (moment(first.one("DTSTART")), moment(first.one("DTEND"))) == (at(16, 0), at(16, 25))
+    assert first.text("DESCRIPTION").startswith("16:00–16:20 heat the oven (Oven)")
+    assert moment(second.one("DTSTART")) == at(18, 0)
+    assert second.text("DESCRIPTION").startswith("18:00 turn the oven off (Oven)")
+    assert not [line for line in second.lines if "DTEND" in str(line)]
 
 
 def test_courses_stand_at_their_times_with_their_dishes(lantern_sheet: RunSheet) -> None:

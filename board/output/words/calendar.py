@@ -32,7 +32,7 @@ def calendar_shopping(event: str, name: str) -> str:
 
 
 def calendar_line(start: str, end: str, name: str, where: str) -> str:
-    return f"{start}–{end} {name} ({where})"
+    return f"{start}{f'–{end}' if end else ''} {name} ({where})"
 
 
 def calendar_zone(zone: str) -> str:
