@@ -46,6 +46,7 @@ def check(arguments: argparse.Namespace) -> int:
     from dataclasses import replace
 
     from board.app.timetables import moved_since
+    from board.base.clock import WallClock
     from board.files.plans import read_plan_file
     from board.output.check import print_check
     from board.output.check_form import check_form
@@ -58,7 +59,7 @@ def check(arguments: argparse.Namespace) -> int:
     if arguments.json:
         print_json(check_form(found))
     else:
-        print_check(found, whole=arguments.all, moved=moved)
+        print_check(found, now=WallClock().now(), whole=arguments.all, moved=moved)
     stopped = any(snag.weight is Weight.STOP for snag in found.snags)
     return ExitCode.STOP if stopped else ExitCode.DONE
 

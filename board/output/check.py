@@ -6,7 +6,9 @@ On one screen where it can be: stops are always told whole; of the rest, what ma
 
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
+from datetime import datetime
 from itertools import groupby
+from zoneinfo import ZoneInfo
 
 import msgspec
 from rich.console import Console
@@ -50,10 +52,15 @@ class _Part:
 
 
 def print_check(
-    plan: Assessed, out: Console | None = None, *, whole: bool = False, moved: Sequence[tuple[Slot, Slot]] = ()
+    plan: Assessed,
+    out: Console | None = None,
+    *,
+    now: datetime | None = None,
+    whole: bool = False,
+    moved: Sequence[tuple[Slot, Slot]] = (),
 ) -> None:
-    """To stdout, unless told where; foreign text safe. `whole`: all of it, with the lines of the file. `moved`: what
-    begins at another time than before, as it was and as it is."""
+    """To stdout, unless told where; foreign text safe. `now`: aware, to tell what is past. `whole`: all of it, with the
+    lines of the file. `moved`: what begins at another time than before, as it was and as it is."""
     out = out or console()
 
     def laid_out(text: str) -> str:
@@ -62,7 +69,8 @@ def print_check(
     def say(text: str = "", style: str = "") -> None:
         out.print(laid_out(text), style=style or None, soft_wrap=True)
 
-    parts = [part for part in _parts(plan, whole, moved) if part.blocks or part.turn == 0]
+    late = past(plan, now) if now is not None else ""
+    parts = [part for part in _parts(plan, whole, moved, late) if part.blocks or part.turn == 0]
     shown = [part.blocks for part in parts] if whole else _on_one_screen(parts, laid_out)
     say(
         words.check_title(one_line(plan.file.plan.event), plan.file.plan.guest_count, len(plan.file.filled.tasks)),
@@ -100,8 +108,8 @@ def _lines(blocks: Iterable[str], laid_out: Callable[[str], str]) -> int:
     return sum(laid_out(block).count("\n") + 1 for block in blocks)
 
 
-def _parts(plan: Assessed, whole: bool, moved: Sequence[tuple[Slot, Slot]]) -> Iterator[_Part]:
-    yield _verdict(plan, moved, whole)
+def _parts(plan: Assessed, whole: bool, moved: Sequence[tuple[Slot, Slot]], late: str) -> Iterator[_Part]:
+    yield _verdict(plan, moved, whole, late)
     for turn, (weight, safety, heading) in zip((0, 0, 1, 2, 6), HEADINGS, strict=True):
         found = [snag for snag in plan.snags if snag.weight is weight and safety in (snag.safety, None)]
         told = (
@@ -158,13 +166,23 @@ def _by_kind(assumed: Sequence[Assumed]) -> Iterator[str]:
         yield f"  {one_line(words.with_more(said.assumed(first), same, other))}"
 
 
-def _verdict(plan: Assessed, moved: Sequence[tuple[Slot, Slot]], whole: bool) -> _Part:
+def past(plan: Assessed, now: datetime) -> str:
+    """That the plan's time is past, by the guests or by the first work; empty where all of it is to come."""
+    zone, arrive = ZoneInfo(plan.file.plan.zone), plan.file.filled.arrive
+    if arrive < now:
+        return words.check_past(arrive.astimezone(zone), now.astimezone(zone))
+    first = min((slot.start for slot in plan.sheet.slots), default=now) if plan.sheet is not None else now
+    return words.check_late(first.astimezone(zone), now.astimezone(zone)) if first < now else ""
+
+
+def _verdict(plan: Assessed, moved: Sequence[tuple[Slot, Slot]], whole: bool, late: str) -> _Part:
     sheet = plan.sheet
+    first = [f"  {late}"] if late else []
     if sheet is None:
-        return _Part(words.CHECK_STOPPED, (shared.MORE_MAY_SHOW,), 0)
+        return _Part(words.CHECK_STOPPED, (*first, shared.MORE_MAY_SHOW), 0)
     given_up = said.all_given_up(sheet)
     told = len(given_up) if whole or len(given_up) <= MOST_GIVEN_UP else MOST_GIVEN_UP - 1
-    lines = [f"  {one_line(line)}" for line in given_up[:told]]
+    lines = [*first, *(f"  {one_line(line)}" for line in given_up[:told])]
     if told < len(given_up):
         lines.append(f"  {words.more_given_up(len(given_up) - told)}")
     lines.append(f"  {words.away_from_guests(as_planned(sheet))}")

@@ -2,6 +2,7 @@
 
 import io
 from dataclasses import replace
+from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
 import msgspec
@@ -13,6 +14,7 @@ from board.files.plans import plan_in
 from board.output.check import MOST_GIVEN_UP, MOST_LINES, print_check
 from board.sheet.run_sheet import RunSheet
 from board.sheet.told import GivenUp
+from tests.conftest import PLANS
 
 NAIVE = """\
 event: Friends to dinner
@@ -64,9 +66,9 @@ def assessed(text: str) -> Assessed:
     return of_plan(plan_in(text, Path("supper.yaml")))
 
 
-def lines_of(plan: Assessed, *, whole: bool = False) -> list[str]:
+def lines_of(plan: Assessed, *, whole: bool = False, now: datetime | None = None) -> list[str]:
     out = io.StringIO()
-    print_check(plan, Console(file=out, width=100, force_terminal=False), whole=whole)
+    print_check(plan, Console(file=out, width=100, force_terminal=False), now=now, whole=whole)
     return out.getvalue().splitlines()
 
 
@@ -146,3 +148,24 @@ def test_a_timetable_with_a_stop_is_not_said_to_hold(lantern_sheet: RunSheet) ->
     assert not any("holds" in line for line in unfit if "guests" not in line)
     assert any("not fit to serve" in line for line in unfit)
     assert any(line.startswith("The timetable holds") for line in fit)
+
+
+def test_a_time_that_is_past_is_told_beside_the_verdict(lantern_sheet: RunSheet) -> None:
+    """Guests are due 2026-11-28 18:30 in Dublin, and the first work begins the day before."""
+    text = (PLANS / "lantern-supper.yaml").read_text(encoding="utf-8")
+    plan = replace(assessed(text), sheet=lantern_sheet, snags=())
+    first = min(slot.start for slot in lantern_sheet.slots)
+
+    def told(now: datetime) -> list[str]:
+        lines = lines_of(plan, now=now)
+        at = next(n for n, line in enumerate(lines) if line.startswith("The timetable holds"))
+        return [line for line in lines[at : at + 2] if "it is" in line and "now" in line]
+
+    assert told(first) == []
+    assert told(first + timedelta(hours=1)) == [
+        "  Its work was to begin Fri 27 Nov 2026 17:08, and it is Fri 27 Nov 2026 18:08 now."
+    ]
+    assert told(datetime(2026, 11, 28, 21, 30, tzinfo=UTC)) == [
+        "  Its time is past: guests were due Sat 28 Nov 2026 18:30, and it is Sat 28 Nov 2026 21:30 now."
+    ]
+    assert any("Its time is past" in line for line in lines_of(assessed(NAIVE), now=datetime(2100, 1, 1, tzinfo=UTC)))

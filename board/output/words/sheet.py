@@ -1,10 +1,11 @@
 """What is printed: sheets, checks, ways out of a clash."""
 
 from collections.abc import Mapping, Sequence
+from datetime import datetime
 
 from board.base.words.looking_back import away_of_each
 from board.base.words.signs import SIGN
-from board.base.words.times import span
+from board.base.words.times import clock, short_day, span
 from board.sheet.told import StillOpen
 
 CAUTIONS_TITLE = "The usual cautions"
@@ -21,6 +22,19 @@ CHECK_HOLDS_UNSAFE = "Every course is on time; but it is not fit to serve until 
 CHECK_HOLDS = "The timetable holds: every course on time, nothing kept past its limit."
 CHECK_GIVES_UP = "The timetable has to give something up:"
 CHECK_STOPPED = "No timetable until the stops below are mended."
+
+
+def check_past(due: datetime, now: datetime) -> str:
+    return f"Its time is past: guests were due {_with_year(due)}, and it is {_with_year(now)} now."
+
+
+def check_late(first: datetime, now: datetime) -> str:
+    return f"Its work was to begin {_with_year(first)}, and it is {_with_year(now)} now."
+
+
+def _with_year(at: datetime) -> str:
+    return f"{short_day(at)} {at.year} {clock(at)}"
+
 
 CHECK_ASSUMED = "Assumed, because the plan does not say:"
 ON_YOUR_WORD = "On your word, which may be wrong; without it there would be more to mind:"
