@@ -1,11 +1,12 @@
 """Whether a plan's days and hours fit together."""
 
-from datetime import date, datetime
+from collections.abc import Iterator
+from datetime import date, datetime, timedelta
 from zoneinfo import ZoneInfo
 
-from board.base.words import clock
+from board.base.words import bare_clock, clock
 from board.plan.load import PlanFile
-from board.plan.phrases.when import is_odd
+from board.plan.phrases.when import instant, is_odd
 from board.plan.places import Loc
 from board.plan.resolve.hours import Interval, day_of, hours_of
 from board.plan.snag import Snag, Weight
@@ -71,18 +72,38 @@ def _covered(spans: list[Interval], moment: datetime) -> bool:
 
 
 def clock_times_are_plain(file: PlanFile) -> list[Snag]:
-    """time 3: a time that the clocks skip or pass twice on the night they change."""
+    """time 3: a time that the clocks skip, or pass twice, on the night they change; with the one that is taken."""
+    zone = ZoneInfo(file.plan.zone)
+    found = []
+    for loc, day, written in _written_times(file):
+        odd = is_odd(day, written, zone)
+        if odd == "skipped":
+            taken = bare_clock(instant(day, written, zone).astimezone(zone))
+            message = f"{written} does not exist on {day.isoformat()}, as the clocks go forward; {taken} is taken"
+        elif odd:
+            message = f"{written} comes twice on {day.isoformat()}, as the clocks go back; the first {written} is taken"
+        if odd:
+            mend = "Choose a time before or after the change."
+            found.append(Snag("time 3", Weight.MIND, message, mend, file.places.of(loc)))
+    return found
+
+
+def _written_times(file: PlanFile) -> Iterator[tuple[Loc, date, str]]:
+    """Every clock time of a plan with the day it falls on: a course or an end in the small hours is on the next."""
     plan = file.plan
     zone = ZoneInfo(plan.zone)
-    times: list[tuple[Loc, str]] = [(("arrive",), plan.arrive)]
-    times += [(("courses", n, "at"), c.at.clock) for n, c in enumerate(plan.courses) if c.at.clock]
-    found = []
-    for loc, written in times:
-        odd = is_odd(plan.date, written, zone)
-        if odd:
-            what = "is skipped by the clock change" if odd == "skipped" else "comes twice; the first is meant"
-            message = f"{written} on {plan.date.isoformat()} {what}"
-            found.append(
-                Snag("time 3", Weight.MIND, message, "Choose a time before or after the change.", file.places.of(loc))
-            )
-    return found
+    yield ("arrive",), plan.date, plan.arrive
+    for c, (course, filled) in enumerate(zip(plan.courses, file.filled.courses, strict=True)):
+        if course.at.clock:
+            yield ("courses", c, "at"), filled.wanted.astimezone(zone).date(), course.at.clock
+    for name, hand in plan.hands.items():
+        for word, spans in hand.hours.items():
+            day = day_of(plan, word)
+            for span in spans:
+                last = day if span.end > span.start else day + timedelta(days=1)
+                yield from ((("hands", name, "hours", word), *each) for each in ((day, span.start), (last, span.end)))
+    for task in file.filled.tasks.values():
+        work = task.work
+        for key, moment in (("not before", work.not_before), ("not after", work.not_after)) if work is not None else ():
+            if moment is not None:
+                yield (*task.node.loc, key), moment.day.on(plan.date), moment.clock

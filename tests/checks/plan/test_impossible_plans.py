@@ -222,6 +222,31 @@ def test_what_can_just_be_is_no_snag(old: str, new: str) -> None:
     assert [snag.render() for snag in check(plan) if snag.weight is not Weight.NOTE] == []
 
 
+@pytest.mark.parametrize(
+    ("date", "old", "new", "told"),
+    [
+        ("2026-03-28", "at: 20:15", "at: '01:30'", "01:30 does not exist on 2026-03-29, as the clocks go forward; "
+         "02:30 is taken"),
+        ("2026-10-24", "at: 20:15", "at: '01:30'", "01:30 comes twice on 2026-10-25, as the clocks go back; the "
+         "first 01:30 is taken"),
+        ("2026-03-28", DAY, "9:00 - 1:15", "01:15 does not exist on 2026-03-29, as the clocks go forward; 02:15 is "
+         "taken"),
+        ("2026-10-25", STEP, f"{STEP}{MORE}not before: 1:10", "01:10 comes twice on 2026-10-25, as the clocks go "
+         "back; the first 01:10 is taken"),
+        ("2026-03-28", "at: 20:15", "at: '00:30'", ""),
+        ("2026-10-25", "at: 20:15", "at: '01:30'", ""),
+    ],
+)  # fmt: skip
+def test_a_time_that_the_night_has_not_or_has_twice_is_told(date: str, old: str, new: str, told: str) -> None:
+    """Ireland's clocks go from 01:00 to 02:00 on 29 March 2026 and from 02:00 to 01:00 on 25 October 2026 (the last
+    Sundays: Directive 2000/84/EC, articles 2 and 3, at 01:00 UTC). Past midnight a course is on the next day."""
+    assert old in SOUND
+    plan = read(SOUND.replace("2026-11-28", date).replace(old, new, 1))
+    assert isinstance(plan, PlanFile)
+
+    assert [snag.message for snag in check(plan) if snag.code == "time 3"] == ([told] if told else [])
+
+
 def test_time_away_cuts_hours_in_two() -> None:
     away = f"on the day: {DAY}\n    away: {{out: '12:00 - 18:00'}}"
     plan = read(SOUND.replace(f"on the day: {DAY}", away).replace(STEP, "takes: 5 h 31"))
