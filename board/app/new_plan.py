@@ -65,7 +65,7 @@ def new_plan(
         target = path or _free_name(answers)
         assumed = _assumed(given, {}, zone) if ask is None else ()
         write_new(target, plan_text(answers, assumed).encode())
-        return words.new_written(one_line(target), shlex.quote(one_line(target)), _with_values(answers, assumed))
+        return words.new_written(one_line(target), shlex.quote(one_line(target)), _assumed_line(answers, assumed))
     made = from_menu(
         menu, words.NEW_STDIN if menu_file in (None, STDIN) else shown(menu_file), given, now, zone, ask, say, own
     )
@@ -235,8 +235,8 @@ def _assumed(given: Mapping[str, str | None], found: Mapping[str, Any], zone: st
     return tuple(each.name for each in fields(Answers) if each.name not in known)
 
 
-def _with_values(answers: Answers, assumed: Collection[str]) -> list[tuple[str, str]]:
-    return [(name, str(getattr(answers, name))) for name in assumed]
+def _assumed_line(answers: Answers, assumed: Collection[str]) -> list[str]:
+    return words.new_assumed([(name, str(getattr(answers, name))) for name in assumed])
 
 
 def _told(made: Made, target: str) -> str:
@@ -247,7 +247,7 @@ def _told(made: Made, target: str) -> str:
         for course, clock in zip(menu.courses, at, strict=True)
     ]
     when = words.menu_when(answers.date, answers.arrive, answers.guests, answers.ovens, answers.rings)
-    assumed = _with_values(answers, made.assumed)
+    assumed = _assumed_line(answers, made.assumed)
     quoted = shlex.quote(target)
     eaten = matrix(made.file)
     stopped = [snag for snag in check(made.file, eaten) if snag.weight is Weight.STOP]
