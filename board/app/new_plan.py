@@ -6,8 +6,8 @@ Apart from the clock, only this file looks at the machine's time settings, and o
 import contextlib
 import shlex
 import warnings
-from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass
+from collections.abc import Callable, Collection, Mapping, Sequence
+from dataclasses import dataclass, fields
 from datetime import date, datetime
 from pathlib import Path
 from typing import Any
@@ -63,8 +63,9 @@ def new_plan(
     if menu is None:
         answers = gather(given, now, zone, ask, say)
         target = path or _free_name(answers)
-        write_new(target, plan_text(answers).encode())
-        return words.new_written(one_line(target), shlex.quote(one_line(target)))
+        assumed = _assumed(given, {}, zone) if ask is None else ()
+        write_new(target, plan_text(answers, assumed).encode())
+        return words.new_written(one_line(target), shlex.quote(one_line(target)), _assumed_line(answers, assumed))
     made = from_menu(
         menu, words.NEW_STDIN if menu_file in (None, STDIN) else shown(menu_file), given, now, zone, ask, say, own
     )
@@ -105,8 +106,7 @@ def from_menu(
     if given.get("guests") is not None and menu.guests:
         raise Trouble(words.NEW_GUESTS_AND_MENU, ExitCode.USAGE)
     answers = gather(given, now, zone, ask, say, menu)
-    known = {option for option, value in given.items() if value is not None} | {*menu.found, "courses", "zone"}
-    assumed = tuple(each for each in readers(now.date()) if each not in known) if ask is None else ()
+    assumed = _assumed(given, menu.found, zone) if ask is None else ()
     shelf = own if own is not None else _nothing_kept
     menu = taken_apart(menu, lambda dish: shelf(dish, answers.guests + 1) is not None)
     dishes = [dish for course in menu.courses for dish in course.dishes]
@@ -229,6 +229,17 @@ def _way_asked(
         say(words.way_unknown(typed, len(by_kind[now])))
 
 
+def _assumed(given: Mapping[str, str | None], found: Mapping[str, Any], zone: str | None) -> tuple[str, ...]:
+    """The answers that nobody gave. A machine's zone is one, where it is that of no place."""
+    known = {option for option, value in given.items() if value is not None} | {*found, "courses"}
+    known |= {"zone"} if zone not in _OF_NO_PLACE else set()
+    return tuple(each.name for each in fields(Answers) if each.name not in known)
+
+
+def _assumed_line(answers: Answers, assumed: Collection[str]) -> list[str]:
+    return words.new_assumed([(name, str(getattr(answers, name))) for name in assumed])
+
+
 def _told(made: Made, target: str) -> str:
     answers, menu = made.answers, made.menu
     at = [clock_of(minute) for minute in course_minutes(menu, answers.arrive)]
@@ -237,7 +248,7 @@ def _told(made: Made, target: str) -> str:
         for course, clock in zip(menu.courses, at, strict=True)
     ]
     when = words.menu_when(answers.date, answers.arrive, answers.guests, answers.ovens, answers.rings)
-    assumed = [(name, str(getattr(answers, name))) for name in made.assumed]
+    assumed = _assumed_line(answers, made.assumed)
     quoted = shlex.quote(target)
     eaten = matrix(made.file)
     stopped = [snag for snag in check(made.file, eaten) if snag.weight is Weight.STOP]

@@ -13,9 +13,8 @@ GRAMS: Mapping[str, float] = {"g": 1.0, "kg": 1000.0, "oz": 28.349523125, "lb": 
 METRIC_MILLILITRES: Mapping[str, float] = {"ml": 1.0, "cl": 10.0, "dl": 100.0, "l": 1000.0}
 # The same in both standards: 1 cup = 8 fl oz = 16 tbsp = 48 tsp.
 CUPS: Mapping[str, float] = {"cup": 1.0, "fl oz": 1 / 8, "tbsp": 1 / 16, "tsp": 1 / 48}
-
-
 PINTS: Mapping[str, float] = {"pint": 1.0, "quart": 2.0}
+OF_MANY_SIZES = ("cup", "fl oz", *PINTS)  # one size here, another there
 _PINT_IN_CUPS, _IMPERIAL_PINT = 2, 4546.09 / 8
 
 

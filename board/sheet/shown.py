@@ -7,7 +7,7 @@ import math
 from collections.abc import Collection
 
 from board.base.plain import one_line
-from board.facts.units import CUPS, GRAMS, METRIC_MILLILITRES
+from board.facts.units import CUPS, GRAMS, METRIC_MILLILITRES, OF_MANY_SIZES
 from board.plan.resolve.amounts import EACH, Amount, measure_for, standard_of
 from board.plan.resolve.amounts import GRAMS as BY_GRAMS
 from board.plan.resolve.amounts import MILLILITRES as BY_MILLILITRES
@@ -39,6 +39,15 @@ def by_hand_words(kind: str, amount: float, units: str | None, written: Collecti
     shown = f"{_figure(rounded, unit)} {_unit_word(unit, rounded)}".strip()
     same = math.isclose(rounded, exact, rel_tol=1e-6)
     return shown, "" if same else f"{_figure(exact, unit)} {_unit_word(unit, exact)}".strip()
+
+
+def sizes_taken(food: str, amount: Amount, units: str | None, written: Collection[str]) -> list[tuple[str, str]]:
+    """Of each unit of many sizes behind an amount that is shown by the metric measure, the size that was taken: `pint`,
+    `568.3 ml`."""
+    if amount.high is None or _unit_for(amount.kind, amount.high, units, written)[0] not in ("g", "kg", "ml", "l"):
+        return []
+    sums = measure_for(food, written, standard_of(units))
+    return [(unit, amount_words(sums.amount(1, 1, unit), units, ())) for unit in OF_MANY_SIZES if unit in written]
 
 
 def amounts_of(slot: Slot, units: str | None) -> tuple[str, ...]:

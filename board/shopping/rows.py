@@ -9,7 +9,7 @@ from board.base import words as shared
 from board.facts.called import as_bought
 from board.plan.resolve.amounts import EACH, Amount, measure_for, standard_of, total
 from board.plan.resolve.scaling import Scaled, scale
-from board.sheet.shown import amount_words, by_hand_words
+from board.sheet.shown import amount_words, by_hand_words, sizes_taken
 from board.shopping import words
 from board.shopping.days import Bought
 from board.shopping.errands import Errand, Provisions
@@ -122,10 +122,12 @@ def _notes(part: Part, item: Item, units: str | None) -> Iterator[str]:
         return
     whole = part.least.high is not None and part.least.high - need.high > 1e-9
     rounded = by_hand_words(need.kind, bought, units, item.units)[1]
+    sizes = [words.size_taken(*size) for size in sizes_taken(item.food, need, units, item.units)]
     if part.packs is not None or part.have is not None or whole or need.low != need.high:
         yield words.needed(_words(need, item, units))
     elif rounded:
-        yield words.exactly(rounded)
+        yield words.needed(rounded) if sizes else words.exactly(rounded)
+    yield from sizes
     if part.have is not None:
         yield words.in_the_house(_words(part.have, item, units))
     if part.packs is not None and part.packs.left_over > 1e-9:
@@ -168,5 +170,7 @@ def _scaled_words(scaled: Scaled, units: str | None) -> str:
         text = f"{amount_words(amount, units, written)} {line.food}"
     else:
         shown, exact = by_hand_words(amount.kind, amount.high, units, written)
-        text = f"{shown} {line.food}" + (f" ({words.exactly(exact)})" if exact else "")
+        sizes = [words.size_taken(*size) for size in sizes_taken(line.food, amount, units, written)]
+        exactly = [] if not exact else [words.needed(exact) if sizes else words.exactly(exact)]
+        text = f"{shown} {line.food}" + (f" ({', '.join([*exactly, *sizes])})" if exactly or sizes else "")
     return f"{text}; {words.by_hand(scaled.factor, scaled.hand.kind)}" if scaled.hand else text

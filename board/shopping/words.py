@@ -27,6 +27,10 @@ def exactly(amount: str) -> str:
     return f"exactly {amount}"
 
 
+def size_taken(unit: str, size: str) -> str:
+    return f"a {unit} taken as {size}"
+
+
 def packs_of(count: int, size: str) -> str:
     return f"{count} pack{'s' if count != 1 else ''} of {size}"
 

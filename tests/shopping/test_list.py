@@ -350,3 +350,23 @@ def test_the_hours_of_a_shop_hold_for_what_is_known_to_be_sold_there(listed: Lis
     assert {b.item.food: b.day.strftime("%A") for b in found.to_buy if b.day} == {
         "sourdough loaf": "Friday", "leeks": "Thursday",
     }  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    ("lines", "amount", "notes"),
+    [
+        ("1/2 pint cream", "290 ml", ("284.1 ml needed", "a pint taken as 568.3 ml")),
+        ("1 cup milk, 300 ml milk", "540 ml", ("a cup taken as 240 ml",)),
+        ("187.5 g butter", "190 g", ("exactly 187.5 g",)),
+        ("2 cups milk", "2 cups", ()),
+    ],
+)
+def test_a_unit_of_many_sizes_is_named_and_never_called_exact(
+    listed: Listed, lines: str, amount: str, notes: tuple[str, ...]
+) -> None:
+    """A pint of 568.261 ml: UK Units of Measurement Regulations 1995, from memory; a cup of 240 ml: NIST Metric
+    Kitchen."""
+    (bought,) = listed(plan(lines)).to_buy
+    row = row_to_buy(bought, None)
+
+    assert (row.amount, row.notes) == (amount, notes)

@@ -8,6 +8,7 @@ from pathlib import Path
 import pexpect
 import pytest
 
+from board.app import new_plan
 from board.base.exits import ExitCode
 from board.plan.load import PlanFile, read_plan
 from tests.whole.conftest import Run
@@ -37,6 +38,28 @@ def test_by_options_alone_and_the_check_accepts_it(run: Run, tmp_path: Path) -> 
     assert code == ExitCode.DONE
     assert "every course on time" in out
     assert "STOP" not in out
+
+
+@pytest.mark.parametrize("menu", [(), ("--menu",)])
+@pytest.mark.parametrize(("machine", "given", "assumed"), [
+    ("Etc/UTC", (), True), ("Europe/Riga", (), False), ("Etc/UTC", ("--zone", "Europe/Riga"), False),
+])  # fmt: skip
+def test_a_zone_of_no_place_is_told_as_assumed(
+    run: Run, tmp_path: Path, monkeypatch: pytest.MonkeyPatch, machine: str, given: tuple[str, ...], assumed: bool,
+    menu: tuple[str, ...],
+) -> None:  # fmt: skip
+    monkeypatch.setattr(new_plan, "machine_zone", lambda: machine)
+    path, listed = tmp_path / "feast.yaml", tmp_path / "menu.txt"
+    listed.write_text("Main: Roast chicken\n", encoding="utf-8")
+
+    code, out, _ = run("new", str(path), *given, *(menu and (*menu, str(listed))))
+
+    assert code == ExitCode.DONE
+    assert (f"the time zone {machine}" in out) == assumed
+    text = path.read_text(encoding="utf-8")
+    assert (f"zone: {machine}  # assumed\n" in text) == assumed
+    assert "arrive: 18:30  # assumed\n" in text
+    assert "the hour of arrival 18:30" in out
 
 
 def test_a_file_that_is_there_is_left_and_told_before_anything_is_asked(run: Run, tmp_path: Path) -> None:

@@ -89,7 +89,7 @@ def menu_written(
     quoted: str,
     when: str,
     courses: list[str],
-    assumed: list[tuple[str, str]],
+    assumed: list[str],
     kept: list[str],
     bare: list[str],
     notes: list[str],
@@ -99,8 +99,7 @@ def menu_written(
 ) -> str:
     """`unfit`: what could hurt a guest as it is, with `mends`; `hungry`: the courses with nothing for a guest."""
     lines = [f"Written: {shown}", when, *(f"  {course}" for course in courses)]
-    if assumed:
-        lines.append(f"Assumed: {', '.join(f'{NEW_SAID[name]} {value}' for name, value in assumed)}")
+    lines += assumed
     if kept:
         lines.append(f"From your shelf: {'; '.join(kept)}")
     if bare:
@@ -141,9 +140,15 @@ def new_wrong_option(option: str, why: str) -> str:
     return f"--{option}: {why}"
 
 
-def new_written(shown: str, quoted: str) -> str:
+def new_assumed(assumed: list[tuple[str, str]]) -> list[str]:
+    """A line, if anything is assumed."""
+    return [f"Assumed: {', '.join(f'{NEW_SAID[name]} {value}' for name, value in assumed)}"] if assumed else []
+
+
+def new_written(shown: str, quoted: str, assumed: list[str]) -> str:
+    told = "".join(f"{line}\n" for line in assumed)
     return (
-        f"Written: {shown}\nThe dishes are placeholders that fit together: change them to yours, then see\n"
+        f"Written: {shown}\n{told}The dishes are placeholders that fit together: change them to yours, then see\n"
         f"  platecall check {quoted}\n  platecall sheet {quoted}"
     )
 

@@ -20,6 +20,30 @@ from board.plan.resolve.links import is_written
 from board.plan.resolve.trips import shopper, trips
 from board.plan.snag import Snag, Weight
 
+# No cook weighs to a thousandth of a gram; some weigh a kilo to its gram, but not where the plan writes decimal commas.
+_POINT = re.compile(r"[\"']?([1-9]\d{0,2}\.\d{3})\s*(g|grams?|gr|ml|milli\w+)?\b(?!\.)", re.IGNORECASE)
+_COMMA = re.compile(r"[\"']?\d+,\d{1,2}(?!\d)")
+
+
+def points_have_one_meaning(file: PlanFile) -> list[Snag]:
+    """buying 9: an amount like `1.000 g`: one gram, or a thousand where points part thousands."""
+    written = []
+    for c, course in enumerate(file.plan.courses):
+        for d, dish in enumerate(course.dishes):
+            for i, line in enumerate(dish.ingredients):
+                place = file.places.of(("courses", c, "dishes", d, "ingredients", i))
+                written.append((line, place, place.text[place.column - 1 :]))
+    commas = any(_COMMA.match(text) for _, _, text in written)
+    found = []
+    for line, place, text in written:
+        match = _POINT.match(text)
+        if match is not None and line.high is not None and (commas or match[2]):
+            whole = match[1].replace(".", "")
+            message = f"{match[1]} {line.unit} of {line.food} is read as {line.high:g}, and may be meant as {whole}"
+            mend = f"Write {whole} or {line.high:g}."
+            found.append(Snag("buying 9", Weight.ASK, message.replace("  ", " "), mend, place))
+    return found
+
 
 def _foods(plan: Plan) -> dict[str, str]:
     """Every food that may be bought: its joining key → its spelling in the plan."""

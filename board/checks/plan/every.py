@@ -89,6 +89,7 @@ CHECKS: tuple[Check, ...] = (
     buying.trips_have_a_place,
     buying.what_is_poured_is_bought,
     buying.food_is_bought_before_it_is_used,
+    buying.points_have_one_meaning,
     going_in.no_more_goes_in_than_there_is,
     by_hand.long_work_says_its_hands,
     words_and_keys.words_say_what_keys_say,

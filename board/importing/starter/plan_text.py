@@ -27,14 +27,15 @@ EARLIEST_WORK = "07:00"
 AFTER_LAST_MINUTES = 75
 
 
-def plan_text(answers: Answers) -> str:
-    """YAML that is a valid plan, whatever the event is called; its dishes are placeholders."""
+def plan_text(answers: Answers, assumed: Collection[str] = ()) -> str:
+    """YAML that is a valid plan, whatever the event is called; its dishes are placeholders. `assumed`: answers that
+    nobody gave, by name; a comment says so at each."""
     place = Setting(answers.guests + 1, answers.ovens, answers.rings)
     chosen = courses(answers.courses, place)
     first = minute_of(answers.arrive) + first_after(standing=bool(chosen[0].keys))
     last = first + BETWEEN * (len(chosen) - 1)
     guests = [f"{answers.guests} guest{'s' if answers.guests != 1 else ''}"]
-    return _text([words.NEW_HEAD], answers, guests, Menu(()), chosen, first, last)
+    return _text([words.NEW_HEAD], answers, guests, Menu(()), chosen, first, last, assumed)
 
 
 def menu_plan_text(
@@ -44,8 +45,7 @@ def menu_plan_text(
     choose: Choose = usual_way,
     own: Own | None = None,
 ) -> str:
-    """The same of a menu. `assumed`: answers that nobody gave, by name; a comment says so at each. `choose`, `own`: as
-    in `courses_of`. Raises NotAMenu for hours of courses that cannot be."""
+    """The same of a menu. `choose`, `own`: as in `courses_of`. Raises NotAMenu for hours of courses that cannot be."""
     minutes = course_minutes(menu, answers.arrive)
     chosen = courses_of(
         menu, answers.arrive, ways.Setting(answers.guests + 1, answers.ovens, answers.rings), choose, own
@@ -77,7 +77,7 @@ def _text(
         *head,
         f"event: {scalar(answers.event)}{taken('event')}",
         f"date: {answers.date.isoformat()}{taken('date')}",
-        f"zone: {scalar(answers.zone)}",
+        f"zone: {scalar(answers.zone)}{taken('zone')}",
         f"arrive: {answers.arrive}{taken('arrive')}",
         "",
         words.NEW_GUESTS,

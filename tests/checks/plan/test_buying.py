@@ -4,7 +4,11 @@ from collections.abc import Callable
 
 import pytest
 
-from board.checks.plan.buying import packs_and_prices_are_of_what_is_needed, prices_by_the_pack_have_a_pack
+from board.checks.plan.buying import (
+    packs_and_prices_are_of_what_is_needed,
+    points_have_one_meaning,
+    prices_by_the_pack_have_a_pack,
+)
 from board.checks.plan.every import check
 from board.plan.load import PlanFile
 from board.plan.snag import Weight
@@ -69,3 +73,25 @@ def test_n07_what_is_chilled_or_opened_is_bought(jobs: str, more: str, told: boo
     snags = [snag for snag in check(found) if snag.code == "buying 4"]
 
     assert [snag.weight for snag in snags] == ([Weight.NOTE] if told else [])
+
+
+@pytest.mark.parametrize(
+    ("lines", "told"),
+    [
+        (["1.000 g rice", "1,5 l water"], ["1.000 g of rice is read as 1, and may be meant as 1000"]),
+        (["1.250 ml stock"], ["1.250 ml of stock is read as 1.25, and may be meant as 1250"]),
+        (["1.250 kg beef", "1,5 l water"], ["1.250 kg of beef is read as 1.25, and may be meant as 1250"]),
+        (["1.250 kg beef", "1.5 l water"], []),
+        (["1000 g rice", "1.5 g saffron", "0.125 g salt", "1.25 l water"], []),
+    ],
+)
+def test_a_point_that_may_part_thousands_is_asked_about(
+    plan_from: Callable[[str], PlanFile], lines: list[str], told: list[str]
+) -> None:
+    """ISO 80000-1, 7.3.2, and BIPM's SI Brochure, 5.4.4: the decimal marker is a point or a comma, and neither parts
+    groups of three digits; those who write a comma often part thousands by a point: common practice, no source."""
+    file = plan_from(plan(", ".join(f"'{line}'" for line in lines)))
+
+    found = points_have_one_meaning(file)
+
+    assert [(snag.message, snag.weight) for snag in found] == [(each, Weight.ASK) for each in told]
