@@ -66,7 +66,7 @@ FINDINGS = {
     "keeping 2": "longer between two steps than `at most` or `at once` allows",
     # what can hurt guests
     "food 1": "`until` lies below what the class of food asks for, or is not held long enough",
-    "food 2": "raw meat, poultry, fish or egg: how hot it, or its bath, gets is not said, or no step cooks it, or it is eaten raw",
+    "food 2": "raw meat, fish or egg: how hot it or its bath gets is unsaid, no step cooks it, or it is eaten raw",
     "food 3": "the rest its class asks for is not sure before it is eaten",
     "food 4": "reheated not hot enough, or not said how hot",
     "food 5": "reheated too slowly",
