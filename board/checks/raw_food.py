@@ -110,8 +110,19 @@ class DishWork:
 
     def took(self, task: Task, line: RawLine) -> Took:
         """Whether this food is in what a step works on. Heat clears a food only where it is CARRIED at least."""
-        told = self._told(task, line)
-        return told if told is not None else self._carried(task, line)
+        key = (task.node.id, line.loc, line.raw)
+        if key not in self._took:
+            told = self._told(task, line)
+            self._took[key] = told if told is not None else self._carried(task, line)
+        return self._took[key]
+
+    @functools.cached_property
+    def _took(self) -> dict[tuple[str, Loc, str], Took]:
+        return {}
+
+    @functools.cached_property
+    def _said(self) -> dict[tuple[str, Loc, str], bool]:
+        return {}
 
     def all_steps(self) -> list[Task]:
         """The dish's own steps, and those of other dishes that take them up."""
@@ -210,7 +221,10 @@ class DishWork:
         return self._came(task, line, sure=True)
 
     def _is_told(self, task: Task, line: RawLine) -> bool:
-        return self._told(task, line) is not None
+        key = (task.node.id, line.loc, line.raw)
+        if key not in self._said:
+            self._said[key] = self._told(task, line) is not None
+        return self._said[key]
 
     def _is_made_for(self, task: Task, line: RawLine) -> bool:
         """Whether the dish goes by this food and what the step does: `roast it`, of the beef in `Roast beef`."""

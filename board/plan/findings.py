@@ -72,7 +72,7 @@ FINDINGS = {
     "keeping 4": "whether a step goes on with what is best eaten at once, or is beside it",
     # what can hurt guests
     "food 1": "`until` lies below what the class of food asks for, or is not held long enough",
-    "food 2": "raw meat, poultry, fish or egg: how hot it gets is not said, or no step cooks it, or it is eaten raw",
+    "food 2": "raw meat, fish or egg: how hot it or its bath gets is unsaid, no step cooks it, or it is eaten raw",
     "food 3": "the rest its class asks for is not sure before it is eaten",
     "food 4": "reheated not hot enough, or not said how hot",
     "food 5": "reheated too slowly",

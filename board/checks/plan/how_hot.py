@@ -117,9 +117,14 @@ def _is_plainly_done(work: DishWork, line: RawLine) -> bool:
         minutes, celsius = min(way.takes.low for way in task.ways), oven_celsius(task)
         name = task.node.name
         hard = minutes >= 8 and deeds.hard_boils(name)  # common practice, no source
-        if not heats(task) or work.took(task, line) < Took.CARRIED:
+        took = work.took(task, line)
+        if not heats(task) or took < Took.CARRIED:
             continue
-        if line.raw == "eggs" and (hard or is_baked_through(words, name, celsius, minutes)):
+        # A step that names the eggs is about no other step's batter or noodles.
+        baked = not is_raw_dish(words, "eggs") and is_baked_through(
+            name if took is Took.NAMED else words, name, celsius, minutes
+        )
+        if line.raw == "eggs" and (hard or baked):
             return True
         if is_done_by_eye(line.raw, task.work.look_for or "" if task.work is not None else ""):
             return True
