@@ -100,6 +100,63 @@ POISONS: tuple[Poison, ...] = (
         cooked_is_fine=True,
     ),
     Poison(
+        re.compile(
+            r"\b(?:morels?|morchella|fiddle[ -]?heads?|ostrich ferns?)\b"
+            r"(?!.*\b(?:tin|tinned|canned|jar|jarred)\b)"
+        ),
+        "raw or half-cooked, it makes ill, and morels have killed",
+        "Cook it through: morels simmered or fried well, fiddleheads boiled for 15 min, the water thrown away.",
+        "US FDA, morel mushrooms, after the outbreak of 2023 (51 ill, 2 dead); CDC, MMWR 43(37), 1994, on fiddleheads; "
+        "from memory",
+        severe=True,
+        cooked_is_fine=True,
+    ),
+    Poison(
+        re.compile(
+            r"\b(?:taro|eddoes?|dasheen|malanga|cocoyams?|callaloo)\b"
+            r"(?!.*\b(?:flour|starch|powder|crisps|chips|milk tea|paste)\b)"
+        ),
+        "raw, it burns the mouth and throat with crystals of oxalate",
+        "Cook it through, leaves and roots; gloves help at the peeling.",
+        "common practice, no source",
+        cooked_is_fine=True,
+    ),
+    Poison(
+        re.compile(
+            r"\blupin[is]?(?: (?:beans?|seeds?))?\b(?=.*\b(?:dried|dry|bitter|raw|soaked)\b)|"
+            r"\b(?:dried|dry|bitter|raw|soaked) lupin[is]?\b"
+        ),
+        "dried lupins may be bitter, and then hold alkaloids that one boil does not take out",
+        "Take sweet lupins or a jar; bitter ones are boiled, then soaked for days in fresh water.",
+        "EFSA 2019, quinolizidine alkaloids in lupins; from memory",
+        asks=True,
+    ),
+    Poison(
+        re.compile(r"\back(?:ee|ees)\b(?!.*\b(?:tin|tinned|can|canned|jar|jarred)\b)"),
+        "unripe ackee, and its seeds and red rind, can kill, cooked or not",
+        "Take a tin, or fruit that opened by itself on the tree: the yellow flesh alone, boiled.",
+        "US FDA, import alert 21-11, hypoglycin A in ackee; from memory",
+        severe=True,
+        asks=True,
+    ),
+    Poison(
+        re.compile(
+            r"\bcashews?(?: nuts?)?,? (?:in|with) (?:the(?:ir)? )?shells?\b|"
+            r"\b(?:unshelled|shell-on) cashews?\b"
+        ),
+        "the shell of a cashew holds an oil that burns, and its smoke too",
+        "Buy them shelled.",
+        "common practice, no source",
+    ),
+    Poison(
+        re.compile(
+            r"\b(?:elderberry|elder) (?:leaf|leaves|stems?|bark)\b|\b(?:leaf|leaves|stems) of (?:the )?elder\b"
+        ),
+        "it is poisonous",
+        "Leave it out.",
+        "common practice, no source",
+    ),
+    Poison(
         re.compile(r"\b(?:fugu|puffer ?fish|blowfish)\b"),
         "its poison kills, and cooking leaves it",
         "Leave it to those who have the licence.",

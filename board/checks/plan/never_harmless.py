@@ -7,7 +7,7 @@ from collections.abc import Iterator
 
 from board.checks.plan.figures import Figures
 from board.checks.plan.how_hot import frozen_minutes, may_hold_parasites, not_cooked
-from board.checks.plan.raw_food import DishWork, dishes, heats, kept_minutes, oven_celsius, tools_text
+from board.checks.plan.raw_food import DishWork, RawLine, dishes, heats, kept_minutes, oven_celsius, tools_text
 from board.facts import deeds, faults
 from board.facts.poisons import (
     ACID,
@@ -174,14 +174,16 @@ def nothing_is_poisonous(file: PlanFile) -> list[Snag]:
     `poisons.POISONS`."""
     found = []
     for work in dishes(file):
-        heated = any(heats(task) for task in work.tasks)
+        hot = [task for task in work.tasks if heats(task)]
         for loc, line in work.foods:
             words = f"{line.food} {line.section or ''}".casefold()
             for poison in POISONS:
+                heated = any(work.is_about(task, RawLine(loc, line, "")) for task in hot)
                 if poison.words.search(words) and not (poison.cooked_is_fine and heated):
                     place = file.places.of(loc)
                     about = work.about(line.food)
-                    found.append(_poison(f"{work.dish.dish}: {line.food}", poison, place, about))
+                    perhaps = poison.cooked_is_fine and bool(hot)  # another food of the dish is
+                    found.append(_poison(f"{work.dish.dish}: {line.food}", poison, place, about, asks=perhaps))
         for task in work.tasks:
             for poison in POISONS:
                 if poison.words.search(task.node.name.casefold()) and not poison.cooked_is_fine:
@@ -190,8 +192,8 @@ def nothing_is_poisonous(file: PlanFile) -> list[Snag]:
     return found
 
 
-def _poison(what: str, poison: Poison, place: Place, about: About) -> Snag:
-    weight = Weight.ASK if poison.asks else Weight.STOP
+def _poison(what: str, poison: Poison, place: Place, about: About, *, asks: bool = False) -> Snag:
+    weight = Weight.ASK if asks or poison.asks else Weight.STOP
     return Snag(
         "food 26", weight, f"{what}: {poison.why}", poison.mend, place, safety=True, source=poison.source,
         severe=poison.severe, about=about,
