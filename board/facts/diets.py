@@ -61,7 +61,7 @@ DIETS: Mapping[str, Diet] = {
     ),
     "coeliac": Diet(frozenset({Origin.GLUTEN}), COELIAC, frozenset({Origin.OATS}), COELIAC, safety=True),
     "lactose-free": Diet(frozenset({Origin.LACTOSE}), THE_WORD),
-    "pregnant": Diet(frozenset({Origin.LIVER, Origin.ALCOHOL, Origin.MERCURY_FISH}), PREGNANCY),
+    "pregnant": Diet(frozenset({Origin.LIVER, Origin.VITAMIN_A, Origin.ALCOHOL, Origin.MERCURY_FISH}), PREGNANCY),
     **dict.fromkeys(("infant", "toddler", "under five", "child"), _CHILD),
     "alcohol-free": Diet(frozenset({Origin.ALCOHOL}), RETENTION),
 }  # fmt: skip

@@ -11,7 +11,7 @@ from dataclasses import dataclass, replace
 
 from board.facts.allergens import Allergen
 from board.facts.foods.entry import RawClass
-from board.facts.held import HEAVIEST_FIRST, Facts, Stems, free_from, table, together
+from board.facts.held import HEAVIEST_FIRST, Facts, Stems, free_from, in_one, table, together
 from board.facts.origins import Origin, Trait, with_what_follows
 from board.facts.phrases import COOKED, COOKED_THROUGH, foreign, holds, stems, words_of
 from board.facts.reading import Meant, around, read, slips
@@ -61,7 +61,7 @@ def understood(food: str, own: Mapping[Stems, Facts] | None = None) -> Understoo
     names = {**table(), **{key: _adding(key, value) for key, value in own.items()}} if own else table()
     one = stems(food) in (own or {}) or not _BESIDE.search(food)  # `coconut, milk` is not coconut milk
     if one and (whole := names.get(stems(food))) and not foreign(food):
-        return Understood((whole,))
+        return Understood((in_one([whole], cooked=False, dried=False),))
     known: list[Facts] = []
     named: list[Facts] = []
     unknown: list[str] = []
@@ -82,7 +82,7 @@ def understood(food: str, own: Mapping[Stems, Facts] | None = None) -> Understoo
             denied = read(words_of(each), names, beside=True)
             named += (*denied.held, *denied.purposes)
         nothing = number == 0 and not (found.held or found.strange or found.purposes)
-        if foreign(clause) or (nothing and not (found.lifted or (without and words))):
+        if foreign(clause) or nothing:
             unknown.append(" ".join(said.split()))
     return Understood(tuple(known), tuple(named), tuple(dict.fromkeys(unknown)), through, tuple(meant))
 

@@ -2,12 +2,13 @@
 Pure."""
 
 import functools
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from board.facts.allergens import Allergen
 from board.facts.foods.baking import BAKING
 from board.facts.foods.dairy import DAIRY
+from board.facts.foods.dishes import DISHES
 from board.facts.foods.drinks import DRINKS
 from board.facts.foods.entry import COMMON_PRACTICE, Entry, RawClass
 from board.facts.foods.meat import MEAT
@@ -17,14 +18,26 @@ from board.facts.foods.sea import SEA
 from board.facts.foods.seeds import SEEDS_AND_PULSES
 from board.facts.foods.stores import STORES
 from board.facts.foods.ways import WAYS
-from board.facts.origins import Origin, Trait
-from board.facts.phrases import stems
+from board.facts.origins import ANIMAL, Origin, Trait
+from board.facts.phrases import holds, stems
 
 ENTRIES: tuple[Entry, ...] = (
-    *DAIRY, *MEAT, *SEA, *BAKING, *PLANTS, *SEEDS_AND_PULSES, *STORES, *DRINKS, *READY, *WAYS,
+    *DAIRY, *MEAT, *SEA, *BAKING, *PLANTS, *SEEDS_AND_PULSES, *STORES, *DRINKS, *READY, *WAYS, *DISHES,
 )  # fmt: skip
 HEAVIEST_FIRST: tuple[RawClass, ...] = ("poultry", "ground meat", "eggs", "fish", "whole cut")
 Stems = tuple[str, ...]
+_FLESH: frozenset[Trait] = frozenset(
+    {Origin.MEAT, Origin.RED_MEAT, Origin.GAME, Origin.BEEF, Origin.PORK, Origin.POULTRY, Origin.LIVER,
+     Origin.CURED_MEAT, Origin.COLD_CUTS, Origin.FISH, Origin.SMOKED_FISH, Origin.COLD_SMOKED, Origin.RAW_FISH,
+     Origin.MERCURY_FISH, Origin.CRUSTACEAN, Origin.MOLLUSC, Origin.GELATINE, Origin.ANIMAL_FAT, Origin.RENNET,
+     Origin.INSECT_COLOUR, Origin.FININGS}
+)  # fmt: skip
+# Words that say where nothing in a food comes from. They are no word about traces: what it may hold of an allergen is
+# still asked about. UK FSA, vegan labels and allergens, from memory.
+LIFTED_BY: Mapping[str, frozenset[Trait]] = {
+    **dict.fromkeys(("vegan", "plant based"), _FLESH | ANIMAL | {Origin.LACTOSE, Origin.RAW_EGG}),
+    **dict.fromkeys(("vegetarian", "veggy", "meatless", "meat free"), _FLESH),
+}
 
 
 @dataclass(frozen=True, slots=True)
@@ -78,9 +91,11 @@ def _names() -> dict[str, tuple[Stems, ...]]:
 def _facts_of(entry: Entry) -> Facts:
     allergens = frozenset(t for t in entry.traits if isinstance(t, Allergen))
     origins = frozenset(t for t in entry.traits if isinstance(t, Origin))
-    hidden = tuple(Hidden(t) for t in sorted(entry.hidden, key=lambda t: t.value))
+    phrase = stems(entry.phrase)
+    lifted = frozenset[Trait]().union(*(said for word, said in LIFTED_BY.items() if holds(phrase, tuple(word.split()))))
+    hidden = tuple(Hidden(t) for t in sorted(entry.hidden - lifted, key=lambda t: t.value))
     hidden += tuple(Hidden(trait, source) for trait, source in entry.told)
-    words = () if entry.likeness else stems(entry.phrase)
+    words = () if entry.likeness else phrase
     return Facts(entry.name, allergens, origins, entry.raw_class, entry.perishable, hidden, entry.made, words)
 
 
@@ -105,6 +120,10 @@ def in_one(parts: Sequence[Facts], *, cooked: bool, dried: bool) -> Facts:
     """One run of words' foods as one: `chestnut mushrooms`, `cod in batter`, `dried cherries`. As `settled` gives
     them."""
     head = parts[0]
+    if len(parts) == 1 and head.words in _OF_THEIR_OWN:
+        head = replace(head, hidden=(*head.hidden, *(Hidden(each) for each in _MAIN if each not in head.traits)))
+    if head.words in _STILL_RAW and head.raw_class is None:
+        head = replace(head, raw_class=together(parts, head).raw_class)
     if dried and head.words in _FRUIT:
         head = replace(head, hidden=(*head.hidden, Hidden(Allergen.SULPHITES)))
     return replace(together((head, *parts[1:]), head), raw_class=None if cooked else head.raw_class)
@@ -119,7 +138,7 @@ def settled(parts: Sequence[Facts]) -> list[tuple[int, Facts]]:
     found = [(n, parts[n]) for n in order]
     others = any(Origin.MEAT in part.traits for _, part in found[1:])
     if found[0][1].words in _SHAPES and len(found) > 1 and not others:
-        found[0] = (found[0][0], _in_doubt(found[0][1], frozenset({Origin.MEAT})))
+        found[0] = (found[0][0], in_doubt(found[0][1], frozenset({Origin.MEAT})))
     return found
 
 
@@ -129,6 +148,27 @@ _SHAPES = frozenset(
     stems(word)
     for word in ("burger", "patty", "sausage", "meatball", "meatloaf", "pate", "terrine", "mince", "kofta", "schnitzel")
 )
+# What is shaped and sold raw, of whatever stands before it: a pork schnitzel, a lamb kebab.
+_STILL_RAW = frozenset(
+    stems(word) for word in ("schnitzel", "kebab", "skewer", "escalope", "cutlet", "rissole", "dumpling")
+)
+# Ways that are a dish where they stand alone; a main food that nobody names is in it.
+_OF_THEIR_OWN = frozenset(
+    stems(word)
+    for word in (
+        "katsu", "tonkatsu", "milanese", "cotoletta", "fritto misto", "tempura", "thermidor", "stroganoff", "stroganov",
+        "kyiv", "kiev", "cordon bleu", "wellington", "en croute", "korma", "pasanda", "tikka", "tikka masala",
+        "tandoori",
+        "makhani", "madras", "balti", "jalfrezi", "rogan josh", "bhuna", "vindaloo", "dopiaza", "dhansak", "biryani",
+        "biriyani", "curry", "thai curry", "green curry", "red curry", "rendang", "massaman", "massaman curry", "laksa",
+        "teriyaki", "sweet and sour", "kung pao", "kung po", "chow mein", "bulgogi", "char siu", "adobo", "chasseur",
+        "carbonnade", "carbonade", "bourguignon", "bourguignonne", "au vin", "confit", "yakitori",
+    )
+)  # fmt: skip
+_MAIN: tuple[Trait, ...] = (
+    Origin.MEAT, Origin.RED_MEAT, Origin.BEEF, Origin.PORK, Origin.POULTRY, Allergen.FISH, Origin.FISH,
+    Allergen.CRUSTACEANS, Origin.CRUSTACEAN, Allergen.MOLLUSCS, Origin.MOLLUSC,
+)  # fmt: skip
 _FRUIT = frozenset(stems(entry.phrase) for entry in FRUIT)
 _WAYS = frozenset(stems(entry.phrase) for entry in WAYS)
 
@@ -151,12 +191,14 @@ _OPEN_BY = {
 def free_from(food: Facts, cleared: frozenset[Trait]) -> Facts:
     """A food that its name says to be free from something: gluten-free cake, vegan mince. What may be put in its place
     is hidden in it."""
+    if Allergen.OATS in food.traits:  # oats without gluten are still oats
+        cleared -= {Allergen.OATS, Origin.OATS}
     if not cleared:
         return food
     open_ = frozenset[Trait]().union(*(traits for word, traits in _OPEN_BY.items() if word in cleared))
     if Origin.MEAT in cleared:
         open_ |= {Allergen.FISH, Allergen.CRUSTACEANS, Allergen.MOLLUSCS} - cleared
-    left = _in_doubt(food, open_) if cleared & food.traits else food
+    left = in_doubt(food, open_) if cleared & food.traits else food
     kept = left.traits - cleared
     also = [Hidden(each) for trait, others in _INSTEAD.items() if trait in food.traits & cleared for each in others]
     hidden = [h for h in (*left.hidden, *also) if h.what not in cleared | kept]
@@ -170,7 +212,7 @@ def free_from(food: Facts, cleared: frozenset[Trait]) -> Facts:
     )
 
 
-def _in_doubt(food: Facts, doubted: frozenset[Trait]) -> Facts:
+def in_doubt(food: Facts, doubted: frozenset[Trait]) -> Facts:
     """The same food, where it only may hold these."""
     held = sorted(food.traits & doubted, key=lambda trait: trait.value)
     return replace(

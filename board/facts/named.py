@@ -31,7 +31,9 @@ def known_words() -> tuple[str, ...]:
 
 
 _MILK: frozenset[Trait] = frozenset({A.MILK, Origin.DAIRY, Origin.LACTOSE})
-_FISH: frozenset[Trait] = frozenset({A.FISH, Origin.FISH, Origin.SMOKED_FISH, Origin.COLD_SMOKED, Origin.MERCURY_FISH})
+_FISH: frozenset[Trait] = frozenset(
+    {A.FISH, Origin.FISH, Origin.SMOKED_FISH, Origin.COLD_SMOKED, Origin.MERCURY_FISH, Origin.RAW_FISH}
+)
 _CRUSTACEANS: frozenset[Trait] = frozenset({A.CRUSTACEANS, Origin.CRUSTACEAN})
 _MOLLUSCS: frozenset[Trait] = frozenset({A.MOLLUSCS, Origin.MOLLUSC})
 _MEAT: frozenset[Trait] = frozenset(
@@ -62,7 +64,7 @@ _WORDS: tuple[tuple[tuple[str, ...], frozenset[Trait], frozenset[Trait] | None, 
     (("shellfish",), _one(A.CRUSTACEANS, A.MOLLUSCS), _CRUSTACEANS | _MOLLUSCS, _one()),
     (("seafood",), _one(A.CRUSTACEANS, A.MOLLUSCS, A.FISH), _CRUSTACEANS | _MOLLUSCS | _FISH, _one()),
     (("fish",), _one(A.FISH), _FISH, _one()),
-    (("eggs",), _one(A.EGGS), _one(A.EGGS, Origin.EGG), _one()),
+    (("eggs",), _one(A.EGGS), _one(A.EGGS, Origin.EGG, Origin.RAW_EGG), _one()),
     (("milk", "dairy", "milk products", "dairy products", "milk protein", "cows milk"), _one(A.MILK), _MILK, _one()),
     (("lactose",), _one(Origin.LACTOSE), None, _one()),
     (("peanuts", "groundnuts"), _one(A.PEANUTS), None, _one()),

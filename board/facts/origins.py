@@ -39,6 +39,10 @@ class Origin(Enum):
     CURED_MEAT = "cured raw meat"
     COLD_CUTS = "ready-to-eat cold meat"
     SPROUTS = "seed sprouts"
+    RAW_EGG = "raw or barely cooked egg"
+    RAW_FISH = "raw fish or roe"
+    RAW_DOUGH = "raw dough"
+    VITAMIN_A = "as much vitamin A as liver"
 
 
 Trait = Allergen | Origin

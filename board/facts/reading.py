@@ -8,9 +8,9 @@ import functools
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 
-from board.facts.held import ENTRIES, Facts, Stems, free_from, in_one, settled
+from board.facts.held import ENTRIES, LIFTED_BY, Facts, Stems, free_from, in_doubt, in_one, settled
 from board.facts.named import named
-from board.facts.origins import ANIMAL, Origin, Trait
+from board.facts.origins import Origin, Trait
 from board.facts.phrases import (
     AFTER,
     COOKED,
@@ -29,15 +29,6 @@ from board.facts.phrases import (
 )
 
 _LONGEST_NAME = 7
-_FLESH: frozenset[Trait] = frozenset(
-    {Origin.MEAT, Origin.BEEF, Origin.PORK, Origin.POULTRY, Origin.LIVER, Origin.CURED_MEAT, Origin.FISH,
-     Origin.SMOKED_FISH, Origin.MERCURY_FISH, Origin.CRUSTACEAN, Origin.MOLLUSC, Origin.GELATINE, Origin.ANIMAL_FAT,
-     Origin.RENNET, Origin.INSECT_COLOUR, Origin.FININGS}
-)  # fmt: skip
-_LIFTED_BY: Mapping[str, frozenset[Trait]] = {
-    **dict.fromkeys(("vegan", "plant based"), _FLESH | ANIMAL | {Origin.LACTOSE}),
-    **dict.fromkeys(("vegetarian", "veggy", "meatless", "meat free"), _FLESH),
-}
 
 
 @dataclass(frozen=True, slots=True)
@@ -93,7 +84,10 @@ def read(words: Sequence[str], names: Mapping[Stems, Facts], *, beside: bool) ->
     while end:
         start = _name_ends(keys, end, names)
         if start is not None and not _is_taste(words, start, end, beside=beside):
-            if not (handled and keys[start:end] in _PARTS):
+            if run.hits and keys[start:end] in _WHERE_FROM:
+                if run.hits[-1].food.made:  # a trifle by that name may be laced with it
+                    run.hits.append(Hit(in_doubt(names[keys[start:end]], _ALCOHOL), start, end))
+            elif not (handled and keys[start:end] in _PARTS):
                 run.hits.append(Hit(names[keys[start:end]], start, end))
             if keys[start] in LINKS and (inner := names.get(keys[start + 1 : end])) is not None:
                 run.hits.append(Hit(inner, start + 1, end))  # in pastry: the way, and the pastry
@@ -107,6 +101,9 @@ def read(words: Sequence[str], names: Mapping[Stems, Facts], *, beside: bool) ->
 
 
 _PARTS = frozenset((word,) for word in PARTS)
+# Before a food they say where it comes from; a drink where they stand alone.
+_WHERE_FROM = frozenset({("scotch",)})
+_ALCOHOL = frozenset[Trait]({Origin.ALCOHOL})
 
 
 def _name_ends(keys: Stems, end: int, names: Mapping[Stems, Facts]) -> int | None:
@@ -197,8 +194,10 @@ def _lifts(keys: Stems, n: int) -> tuple[int, frozenset[Trait]] | None:
     """What a word says a food is free from, and where that begins: `gluten free`, `plant based`, `vegan`."""
     for start in range(max(0, n - 3), n + 1):
         words = keys[start : n + 1]
-        if (cleared := _LIFTED_BY.get(" ".join(words))) is not None:
+        if (cleared := LIFTED_BY.get(" ".join(words))) is not None:
             return start, cleared
+        if words == ("sugar", "free"):
+            return start, frozenset()
         if words[-1] == "free" and (said := named(" ".join(words[:-1]))) is not None:
             return start, said.cleared
     return None

@@ -7,7 +7,7 @@ from collections.abc import Iterable
 
 from board.facts.called import same_food
 from board.facts.food import understood
-from board.facts.foods import baking, dairy, drinks, meat, plants, ready, sea, seeds, stores, ways
+from board.facts.foods import baking, dairy, dishes, drinks, meat, plants, ready, sea, seeds, stores, ways
 from board.facts.foods.entry import Entry
 from board.facts.held import Stems
 from board.facts.phrases import folded, stems
@@ -31,20 +31,22 @@ SECTIONS: dict[str, tuple[str, ...]] = {
 _BAKERY = (
     *baking.BREAD, *baking.GRAIN_BREAD, *baking.RYE_BREAD, *baking.RICH_BREAD, *baking.EGG_BREAD,
     *baking.EGG_AND_MILK_BREAD, *baking.MALT_LOAF, *baking.RYE_SOURDOUGH, *baking.OTHER_BREAD, *baking.FREE_BREAD,
-    *baking.CORN_BREAD, *seeds.SIMIT, *ready.NUT_BAKES,
+    *baking.CORN_BREAD, *seeds.SIMIT, *ready.NUT_BAKES, *dishes.BAKED, *dishes.SWEET_PIES,
 )  # fmt: skip
 _BAKING = (
-    *baking.WHEAT, *baking.RYE, *baking.TRITICALE, *baking.SPECIAL_FLOURS, *baking.SUGAR, *baking.FREE_SUGARS,
+    *baking.WHEAT, *baking.MALTED_FLOUR, *baking.RYE, *baking.TRITICALE, *baking.SPECIAL_FLOURS, *baking.SUGAR,
+    *baking.FREE_SUGARS,
     *baking.RAISING, *baking.BAKING_POWDER, *baking.COLOURING, *baking.STARTER, *baking.CUSTARD_POWDER,
     *baking.EXTRACTS, *baking.CHOCOLATE, *baking.MILK_CHOCOLATE, *seeds.NUTS, *seeds.NUT_MIXES, *meat.GELATINE,
     *dairy.IN_TINS_AND_DRY, *dairy.MALTED_MILK, *plants.DRIED_FRUIT,
 )  # fmt: skip
-_DAIRY = (*dairy.DAIRY, *baking.PASTRY, *baking.BUTTER_PASTRY)
+_DAIRY = (*dairy.DAIRY, *baking.RAW_DOUGH, *baking.PASTRY, *baking.SUET_PASTRY, *baking.BUTTER_PASTRY)
 _DELI = (
     *meat.COOKED_HAM, *meat.CURED, *meat.CURED_BEEF, *meat.NOT_PORK_BACON, *meat.LIVER_SAUSAGE, *meat.PATE,
     *meat.POULTRY_PATE, *meat.VEGETARIAN_SAUSAGE, *baking.FILLED_PASTA, *baking.GNOCCHI, *baking.ROLLS,
-    *baking.FRESH_ROLLS, *seeds.SOY_FRESH, *seeds.FALAFEL, *seeds.SESAME_MIXES,
-    *(entry for entry in ready.READY if entry.perishable),
+    *baking.EGG_ROLLS, *baking.FRESH_ROLLS, *seeds.SOY_FRESH, *seeds.TEMPEH, *sea.CURED, *seeds.FALAFEL,
+    *seeds.SESAME_MIXES,
+    *(entry for entry in (*ready.READY, *dishes.DISHES) if entry.perishable),
 )  # fmt: skip
 _VEG = (
     *plants.VEGETABLES, *plants.SPROUTS, *plants.CELERY, *plants.MIXED, *plants.MUSHROOMS, *plants.HERBS, *plants.FRUIT,
@@ -52,7 +54,7 @@ _VEG = (
 )  # fmt: skip
 _CUPBOARD = (
     *baking.BAKING, *seeds.SEEDS_AND_PULSES, *plants.MADE_OF_PLANTS, *stores.STORES, *meat.STOCK, *sea.IN_TINS,
-    *sea.FISH_SAUCES, *ready.READY, *ways.WAYS,
+    *sea.FISH_SAUCES, *sea.FISH_LIVER, *ready.READY, *ways.WAYS, *dishes.DISHES,
 )  # fmt: skip
 # In this order: the first that has it says where it stands.
 _STANDS: tuple[tuple[str, tuple[Entry, ...]], ...] = (

@@ -17,6 +17,7 @@ LISTERIA = (
 )
 YOUNG = "UK NHS, foods to avoid giving babies and young children; from memory"
 HONEY = "no honey before the first birthday, for infant botulism: UK NHS; US CDC; from memory"
+RAW_FLOUR = "raw flour and raw dough make ill: US FDA, raw dough's a raw deal; UK FSA; from memory"
 CHOKING = "whole nuts, grapes and the like can choke a child under five: UK NHS; US CDC, choking hazards; from memory"
 RAW_SPROUTS = (
     "raw seed sprouts are not served to the pregnant, old, very young or ill: FDA Food Code 3-801.11; US FDA, food "
@@ -39,6 +40,9 @@ RISKS = (
     Risk(Origin.MOULD_CHEESE, True, LISTERIA),
     Risk(Origin.SPROUTS, True, RAW_SPROUTS),
     Risk(Origin.COLD_SMOKED, True, LISTERIA),
+    Risk(Origin.RAW_FISH, True, HSP),
+    Risk(Origin.RAW_DOUGH, True, RAW_FLOUR),
+    Risk(Origin.RAW_EGG, False, HSP),
     Risk(Origin.SMOKED_FISH, False, LISTERIA),
     Risk(Origin.CURED_MEAT, False, LISTERIA),
     Risk(Origin.COLD_CUTS, False, LISTERIA),
@@ -99,9 +103,13 @@ HARD_BOILED = r"(?:hard[- ]?)?boil\w*|hard[- ]?cook\w*"
 MOIST_MINUTES: Mapping[str, int] = {"eggs": 10, "fish": 15, "ground meat": 30, "poultry": 45, "whole cut": 60}
 BAKED_CELSIUS, BAKED_MINUTES = 150, 25
 BOUGHT_COOKED = ("crabmeat", "white crab meat", "brown shrimp")  # as a rule; asked about
-# Sauces and sweets that are safe from a factory, where eggs are pasteurised, and raw egg at home.
-OF_RAW_EGG_AT_HOME = ("mayonnaise", "aioli", "remoulade", "caesar dressing", "hollandaise", "bearnaise",
-                      "tartare sauce")  # fmt: skip
+# Sauces out of a jar, whose eggs are pasteurised, and raw egg at home; beside all that may hold it anywhere.
+OF_RAW_EGG_AT_HOME = ("mayonnaise", "garlic mayonnaise", "garlic rouille", "gribiche", "remoulade", "tartare sauce",
+                      "tonnato", "vitello tonnato", "egg mayonnaise", "tuna mayonnaise", "marie rose sauce",
+                      "prawn cocktail", "thousand island dressing", "russian dressing", "celeri remoulade",
+                      "coleslaw", "mustard mayonnaise")  # fmt: skip
+COOKS_DOUGH = r"bak(?:e|es|ing)|fr(?:y|ies|ying)|griddle|cook|steam|boil|poach|simmer|grill|barbecue|toast"
+AT_HOME = r"home[- ]?made|from scratch|fresh(?:ly made)?|our own|my own"
 WHOLE_NUTS = "almond hazelnut walnut cashew pecan pistachio macadamia peanut nut"
 CHOKES = ("grape", "cherry tomato", "popcorn", "marshmallow", "cherry")
 MADE_SMALL = (

@@ -16,12 +16,14 @@ from board.facts.origins import Origin
 from board.facts.phrases import folded, holds, stems
 from board.facts.rule_set import RuleSet
 from board.facts.susceptible import (
+    AT_HOME,
     BAKED_CELSIUS,
     BAKED_MINUTES,
     BARELY_COOKED,
     BOUGHT_COOKED,
     CHOKES,
     CHOKING,
+    COOKS_DOUGH,
     HARD_BOILED,
     LISTERIA,
     MADE_SMALL,
@@ -117,9 +119,8 @@ def _raw(dish: Dish, stuff: Stuff, need: Need, rules: RuleSet, *, alone: bool) -
 
 
 def _raw_egg_at_home(dish: Dish, stuff: Stuff, need: Need) -> Iterator[Reason]:
-    words = stems(stuff.written)
-    at_home = any(holds(words, stems(said)) for said in ("home made", "homemade", "fresh"))
-    if at_home and not _is_pasteurised(stuff) and any(part.name in OF_RAW_EGG_AT_HOME for part in stuff.parts):
+    of_raw_egg = Origin.RAW_EGG in stuff.may_hold or any(part.name in OF_RAW_EGG_AT_HOME for part in stuff.parts)
+    if of_raw_egg and _said((stuff.written,), AT_HOME) and not _is_pasteurised(stuff):
         mend = f"Buy it, or make it with pasteurised eggs: `pasteurised {stuff.food}`."
         yield Reason(
             Verdict.NOT_SAFE, need, stuff.food, "raw egg, where it is made at home", need.source, stuff.loc, mend
@@ -208,7 +209,8 @@ def _risky(dish: Dish, stuff: Stuff, need: Need) -> Iterator[Reason]:
         return
     risk = (sure or found)[0]
     done = _steaming(dish, risk)
-    if done is Done.THROUGH or (risk.trait is Origin.RAW_MILK and _is_pasteurised(stuff)):
+    safe_pasteurised = risk.trait in (Origin.RAW_MILK, Origin.RAW_EGG, Origin.RAW_FISH)
+    if done is Done.THROUGH or (safe_pasteurised and _is_pasteurised(stuff)):
         return
     if risk.trait is Origin.SPROUTS:
         told = (
@@ -218,6 +220,8 @@ def _risky(dish: Dish, stuff: Stuff, need: Need) -> Iterator[Reason]:
         told = f"{'holds' if risk.trait in stuff.holds else 'may hold'} {risk.trait.value}"
     certain = risk in sure and done is Done.RAW and not _is_pasteurised(stuff)
     mend = f"Leave it out, or cook it until it steams and write `{stuff.food}, cooked through`."
+    if risk not in sure and risk.trait in (Origin.RAW_EGG, Origin.RAW_FISH):
+        mend = f"Bought pasteurised, or made raw at home? Write `pasteurised {stuff.food}` if it is, or leave it out."
     if risk.trait is Origin.SPROUTS and done is not Done.RAW:
         mend = f"Write `{stuff.food}, cooked through` where they are."
     yield Reason(Verdict.NOT_SAFE if certain else Verdict.ASK, need, stuff.food, told, risk.source, stuff.loc, mend)
@@ -229,8 +233,16 @@ def _steaming(dish: Dish, risk: Risk) -> Done:
         return Done.RAW
     if any(step.until is not None and step.until.celsius >= STEAMING for step in hot):
         return Done.THROUGH
+    if risk.trait is Origin.RAW_DOUGH and any(_cooks_dough(step) for step in hot):
+        return Done.THROUGH
     minor = risk.trait in (Origin.CURED_MEAT, Origin.COLD_CUTS, Origin.SMOKED_FISH)
     return Done.THROUGH if minor and any(_is_long_enough(step, "eggs") for step in hot) else Done.PERHAPS
+
+
+def _cooks_dough(step: Step) -> bool:
+    ways = [way.where for way in (step, *step.or_) if way.where is not None]
+    in_oven = bool(ways) and all(where.place == "oven" and not where.off for where in ways)
+    return in_oven or bool(_said((step.step,), COOKS_DOUGH))
 
 
 def _is_pasteurised(stuff: Stuff) -> bool:
@@ -264,7 +276,7 @@ _NUTS = frozenset(stems(WHOLE_NUTS))
 
 _PATTERNS: Mapping[str, re.Pattern[str]] = {
     said: re.compile(rf"\b(?:{said})(?!\w)")
-    for said in (*STAYS_RAW.values(), *BARELY_COOKED.values(), MOIST, HARD_BOILED, SAID_COOKED)
+    for said in (*STAYS_RAW.values(), *BARELY_COOKED.values(), MOIST, HARD_BOILED, SAID_COOKED, AT_HOME, COOKS_DOUGH)
 }
 _EXCEPTIONS = re.compile(rf"\b(?:{NOT_RAW})\b")
 

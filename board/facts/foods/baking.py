@@ -7,6 +7,14 @@ from board.facts.origins import Origin as From
 _BREAD = (A.MILK, From.LACTOSE, A.EGGS, A.SOY, A.SESAME, A.RYE, A.BARLEY, A.LUPIN)
 _ALL_NUTS = (A.ALMONDS, A.HAZELNUTS, A.WALNUTS, A.CASHEWS, A.PECANS, A.BRAZIL_NUTS, A.PISTACHIOS, A.MACADAMIAS)
 
+# What is made to look like meat, with what binds it.
+_MEATS_OF_PLANTS = (
+    "bacon", "ham", "chicken", "beef", "duck", "turkey", "pork", "lamb", "mince", "steak", "sausage", "burger",
+    "chorizo",
+    "pepperoni", "salami", "jerky", "kebab", "nugget", "rib", "roast", "meatball", "schnitzel",
+)  # fmt: skip
+_INSTEAD_OF_MEAT = (A.SOY, A.EGGS, A.MILK, A.CELERY, A.MUSTARD, A.BARLEY)
+
 WHEAT = group(
     """flour, plain flour = all purpose flour = cake flour = pastry flour, self raising flour = self rising flour,
     strong flour = bread flour = strong white flour, wholemeal flour = whole wheat flour, white flour, 00 flour,
@@ -17,10 +25,21 @@ WHEAT = group(
     kamut flour, wheat flake, wheatgerm, puffed wheat, spelt flake, puffed spelt, frikeh = freekah = farik, bulgar =
     bulgar wheat = burghul, pearl couscous = israeli couscous = moghrabieh = mograbieh, graham flour, sponge flour,
     tempura flour, wheat protein = textured wheat protein, grunkern, soft flour, pasta flour, pizza flour, patent
-    flour, brown flour, malted flour, matzo flour, dough """,
+    flour, brown flour, matzo flour""",
     A.WHEAT,
 )  # fmt: skip
-SEITAN = group("seitan = mock duck", A.WHEAT, hidden=(A.SOY,), made=True)
+RAW_DOUGH = group(
+    """dough, bread dough, pizza dough, pie dough, tart dough, pastry dough, cookie dough = biscuit dough, cake batter =
+    brownie batter = muffin batter = sponge batter""",
+    A.WHEAT, From.RAW_DOUGH, perishable=True, made=True,
+    hidden=(A.EGGS, A.MILK, From.LACTOSE, From.ANIMAL_FAT, A.SOY, A.LUPIN, *_ALL_NUTS, A.PEANUTS),
+)  # fmt: skip
+MALTED_FLOUR = group("malted flour", A.WHEAT, A.BARLEY)
+SEITAN = (
+    *group("seitan, ~mock duck", A.WHEAT, hidden=(A.SOY,), made=True),
+    *group(
+        ", ".join(f"~seitan {meat}" for meat in _MEATS_OF_PLANTS), A.WHEAT, hidden=_INSTEAD_OF_MEAT, made=True),
+)  # fmt: skip
 RYE = group("rye, rye flour, rye flake", A.RYE)
 TRITICALE = group("triticale", A.WHEAT, A.RYE)
 BARLEY = group(
@@ -76,7 +95,7 @@ BREAD = group(
     italian bread, pain de campagne, slider bun, crusty bread, bread cube, bread case, bread stick, paratha, puri =
     poori, kulcha, bhatura, chapatti, hamburger bun, turkish bread, dinner roll, wholemeal roll, brown bread,
     wholegrain bread = whole grain bread, cracker crumb = cracker meal, tortilla wrap, sub roll, saltine, panini
-    roll, torta, pizza dough, pizza base, bread dough, lavash""",
+    roll, torta, pizza base, lavash""",
     A.WHEAT, hidden=_BREAD, made=True,
 )  # fmt: skip
 GRAIN_BREAD = group("granary bread, seeded bread, multigrain bread", A.WHEAT, hidden=(*_BREAD, A.OATS), made=True)
@@ -141,8 +160,12 @@ LASAGNE = group(
 )
 GNOCCHI = group("gnocchi", A.WHEAT, hidden=(A.EGGS, A.MILK, From.LACTOSE, From.RENNET), perishable=True, made=True)
 ROLLS = group(
-    "spring roll = vegetable spring roll = pancake roll, egg roll, lumpia", A.WHEAT, perishable=True, made=True,
+    "spring roll = vegetable spring roll = pancake roll, lumpia", A.WHEAT, perishable=True, made=True,
     hidden=(A.EGGS, A.SOY, A.SESAME, A.CRUSTACEANS, From.PORK, From.POULTRY, A.MILK, A.PEANUTS),
+)  # fmt: skip
+EGG_ROLLS = group(
+    "egg roll", A.WHEAT, A.EGGS, perishable=True, made=True,
+    hidden=(A.SOY, A.SESAME, A.CRUSTACEANS, From.PORK, From.POULTRY, A.MILK, A.PEANUTS),
 )  # fmt: skip
 FRESH_ROLLS = group(
     "summer roll", perishable=True, made=True,
@@ -165,23 +188,26 @@ OTHER_PASTA = (
 PASTRY = group(
     """pastry, puff pastry, shortcrust pastry = shortcrust, filo pastry = filo = phyllo = phyllo pastry, flaky
     pastry, kataifi = kadaif = kataifi pastry, brick pastry = feuille de brick = brik pastry = warka, strudel
-    pastry = strudel dough, samosa pastry, pie shell = tart shell = tartlet case = pastry shell = pie base = pie
-    dough = tart dough, croustade, puff pastry sheet, puff pastry case, cookie dough = biscuit dough, pasta
-    dough, rough puff pastry = rough puff, pie pastry, hot water crust pastry, suet pastry, pie crust, pastry
+    pastry = strudel dough, samosa pastry, pie shell = tart shell = tartlet case = pastry shell = pie base,
+    croustade, puff pastry sheet, puff pastry case, pasta
+    dough, rough puff pastry = rough puff, pie pastry, hot water crust pastry, pie crust, pastry
     case, tart case, vol au vent case""",
     A.WHEAT, hidden=(A.EGGS, A.MILK, From.LACTOSE, From.ANIMAL_FAT, A.SOY, A.LUPIN), perishable=True, made=True,
+)  # fmt: skip
+SUET_PASTRY = group(
+    "suet pastry = suet crust pastry = suet crust", A.WHEAT, From.ANIMAL_FAT, perishable=True, made=True,
+    hidden=(From.BEEF, A.EGGS, A.MILK),
 )  # fmt: skip
 BUTTER_PASTRY = group(
     "all butter puff pastry, all butter shortcrust pastry, choux pastry, sweet pastry = pate sucree", A.WHEAT, A.MILK,
     From.LACTOSE, hidden=(A.EGGS,), perishable=True, made=True,
 )  # fmt: skip
 BISCUITS = group(
-    """biscuit = cookie, digestive biscuit = digestive = graham cracker, shortbread, speculoos = speculaas, oat
-    biscuit, langue de chat, tuile, brandy snap, shortcake, rich tea biscuit, custard cream, ~bourbon biscuit,
+    """biscuit = cookie, digestive biscuit = digestive = graham cracker, shortbread, speculoos = speculaas, langue de
+    chat, tuile, brandy snap, shortcake, rich tea biscuit, custard cream, ~bourbon biscuit,
     garibaldi biscuit,
-    sable, biscuit crumb = cookie crumb = biscuit base, chocolate biscuit = chocolate cookie, oatmeal cookie,
-    malted milk biscuit, tea
-    biscuit, cake crumb, layer cake, sponge base, madeira sponge, parkin, eccles cake, welsh cake,
+    sable, biscuit crumb = cookie crumb = biscuit base, chocolate biscuit = chocolate cookie, tea
+    biscuit, cake crumb, layer cake, sponge base, madeira sponge, parkin, eccles cake,
     drop scone = scotch pancake,
     churro, beignet, sweet roll, fortune cookie, wafer, ice cream cone, sponge cake = sponge, cake, gingerbread,
     scone, brownie,
@@ -189,6 +215,13 @@ BISCUITS = group(
     A.WHEAT, made=True,
     hidden=(A.MILK, From.LACTOSE, A.EGGS, A.SOY, *_ALL_NUTS, A.PEANUTS, A.COCONUT, A.LUPIN, A.SULPHITES, A.OATS),
 )  # fmt: skip
+OAT_BISCUITS = group(
+    "oat biscuit = oatmeal biscuit = oatmeal cookie = oat cookie", A.WHEAT, A.OATS, made=True,
+    hidden=(A.BARLEY, A.MILK, From.LACTOSE, A.EGGS, A.SOY, *_ALL_NUTS, A.PEANUTS, A.COCONUT, A.SULPHITES),
+)  # fmt: skip
+MALTED_BISCUITS = group(
+    "malted milk biscuit", A.WHEAT, A.BARLEY, A.MILK, From.LACTOSE, hidden=(A.EGGS, A.SOY), made=True
+)
 EGG_BAKES = (
     *group("crepe", A.WHEAT, A.EGGS, A.MILK, From.LACTOSE, made=True, perishable=True),
     *group(
@@ -230,7 +263,8 @@ HONEY = group("honey, honeycomb, manuka honey", From.HONEY)
 RAISING = group(
     """baking soda = bicarbonate of soda, yeast = fresh yeast = dried yeast = fast action dried
     yeast = instant yeast, ~cream of tartar, agar = agar agar, pectin, xanthan gum, guar gum, citric acid,
-    vanilla = vanilla pod = vanilla bean, vanilla paste, vanilla powder, cocoa =
+    vanilla = vanilla pod = vanilla bean, ~bourbon vanilla = ~bourbon vanilla pod =
+    ~bourbon vanilla bean = ~bourbon vanilla paste = ~bourbon vanilla sugar, vanilla paste, vanilla powder, cocoa =
     cocoa powder, ~cocoa butter, cacao nib, rose water = rosewater, orange blossom water = orange flower water""",
 )  # fmt: skip
 BAKING_POWDER = group("baking powder", hidden=(A.WHEAT,))
@@ -241,7 +275,9 @@ CUSTARD_POWDER = group(
 )
 EXTRACTS = (
     *group(
-        "vanilla extract, vanilla essence, lemon extract, orange extract, peppermint extract", hidden=(From.ALCOHOL,)
+        "vanilla extract, vanilla essence, ~bourbon vanilla extract = ~bourbon vanilla essence, lemon extract, "
+        "orange extract, peppermint extract",
+        hidden=(From.ALCOHOL,),
     ),
     *group("almond extract = almond essence", hidden=(A.ALMONDS, From.ALCOHOL)),
 )
@@ -255,10 +291,12 @@ CHOCOLATE = group(
     hidden=(A.MILK, From.LACTOSE, A.SOY, *_ALL_NUTS, A.PEANUTS), made=True,
 )  # fmt: skip
 MILK_CHOCOLATE = group(
-    """milk chocolate, white chocolate = white chocolate chip, chocolate truffle, fudge, toffee, caramel, dulce
+    """milk chocolate, white chocolate = white chocolate chip, fudge, toffee, caramel, dulce
     de leche, butterscotch, caramel sauce = toffee sauce = butterscotch sauce = salted caramel = salted caramel
-    sauce, caramel spread, milk chocolate chip = milk chocolate button, blondie chocolate, ganache = chocolate
-    ganache""",
+    sauce, caramel spread, milk chocolate chip = milk chocolate button, blondie chocolate""",
+    A.MILK, From.LACTOSE, hidden=(A.SOY, *_ALL_NUTS, A.PEANUTS, A.WHEAT, A.BARLEY), made=True,
+) + group(
+    "chocolate truffle, ganache = chocolate ganache",
     A.MILK, From.LACTOSE, hidden=(A.SOY, *_ALL_NUTS, A.PEANUTS, A.WHEAT, A.BARLEY, From.ALCOHOL), made=True,
 )  # fmt: skip
 CHOCOLATE_SPREAD = group(
@@ -270,7 +308,8 @@ PRALINE = group("praline, praline paste", A.HAZELNUTS, made=True,
 NOUGATS = (
     *group("nougatine, turron, calisson, dragee = sugared almond = jordan almond, orgeat = almond syrup, persipan",
            A.ALMONDS, hidden=(A.EGGS, A.HAZELNUTS, A.WHEAT, A.MILK, From.HONEY), made=True),
-    *group("turkish delight = lokum, rocky road, honeycomb toffee, candy = wrapped sweet", made=True,
+    *group("honeycomb toffee = cinder toffee", made=True, hidden=(From.HONEY, A.MILK, From.LACTOSE, A.SOY)),
+    *group("turkish delight = lokum, rocky road, candy = wrapped sweet", made=True,
            hidden=(*_ALL_NUTS, A.PEANUTS, A.MILK, From.LACTOSE, A.SOY, A.WHEAT, From.GELATINE, From.INSECT_COLOUR,
            A.SESAME)),
 )  # fmt: skip
@@ -285,7 +324,7 @@ SWEETS = (
     *group("marzipan, frangipane", A.ALMONDS, made=True, hidden=(A.EGGS, A.MILK, A.WHEAT, A.SOY)),
     *group("liquorice", A.WHEAT, hidden=(From.GELATINE,), made=True),
     *group("~mincemeat", hidden=(From.ANIMAL_FAT, From.BEEF, A.SULPHITES, From.ALCOHOL, A.WHEAT, A.ALMONDS), made=True),
-    *group("royal icing", A.EGGS, hidden=(A.MILK,), made=True),
+    *group("royal icing = egg white icing", A.EGGS, hidden=(A.MILK, From.RAW_EGG), made=True),
     *group("fondant icing, icing", made=True, hidden=(A.EGGS, From.GELATINE, A.MILK)),
     *group("sprinkle, glace cherry = candied cherry = maraschino cherry", made=True,
            hidden=(From.INSECT_COLOUR, A.SULPHITES, A.WHEAT)),
@@ -293,11 +332,13 @@ SWEETS = (
 )  # fmt: skip
 
 BAKING = (
-    *WHEAT, *SEITAN, *RYE, *BARLEY, *OATS, *OATS_WITHOUT_GLUTEN, *FREE, *FLAKES, *SPECIAL_FLOURS, *BREAD,
+    *WHEAT, *RAW_DOUGH, *MALTED_FLOUR, *SEITAN, *RYE, *BARLEY, *OATS, *OATS_WITHOUT_GLUTEN, *FREE, *FLAKES,
+    *SPECIAL_FLOURS, *BREAD,
     *GRAIN_BREAD, *RYE_BREAD, *RICH_BREAD, *EGG_BREAD, *EGG_AND_MILK_BREAD, *MALT_LOAF, *RYE_SOURDOUGH, *OTHER_BREAD,
     *TRITICALE, *LASAGNE, *GINGER_BISCUITS, *EGG_BAKES, *FREE_SUGARS, *NOUGATS,
-    *FREE_BREAD, *CORN_BREAD, *PASTA, *EGG_PASTA, *FILLED_PASTA, *GNOCCHI, *ROLLS, *FRESH_ROLLS, *OTHER_PASTA,
-    *PASTRY, *BUTTER_PASTRY, *BISCUITS,
+    *FREE_BREAD, *CORN_BREAD, *PASTA, *EGG_PASTA, *FILLED_PASTA, *GNOCCHI, *ROLLS, *EGG_ROLLS, *FRESH_ROLLS,
+    *OTHER_PASTA,
+    *PASTRY, *SUET_PASTRY, *BUTTER_PASTRY, *BISCUITS, *OAT_BISCUITS, *MALTED_BISCUITS,
     *CRACKERS, *ALMOND_BISCUITS, *MACAROON, *OATCAKE, *SUGAR, *HONEY, *RAISING, *BAKING_POWDER, *COLOURING,
     *STARTER, *CUSTARD_POWDER,
     *EXTRACTS, *CHOCOLATE, *MILK_CHOCOLATE, *CHOCOLATE_SPREAD, *PRALINE, *NOUGAT, *SWEETS,

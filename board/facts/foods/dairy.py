@@ -122,7 +122,8 @@ COOKED_EGGS = group(
     A.EGGS, perishable=True,
 )  # fmt: skip
 WITH_EGG_AND_MILK = group(
-    """custard = creme anglaise, lemon curd = fruit curd = lime curd = passion fruit curd = orange curd, creme
+    """custard = creme anglaise, lemon curd = fruit curd = lime curd = passion fruit curd = orange
+    curd = lemon cheese, creme
     patissiere = pastry cream""",
     A.EGGS,
     A.MILK,
@@ -138,12 +139,14 @@ FLAVOURED_BUTTER = (
 INSTEAD = group(
     """~vegan margarine, ~vegan block margarine = ~vegan block, ~vegan butter, ~vegan cheese, ~vegan cream, ~vegan
     yogurt = ~vegan yoghurt, ~vegan ice cream, ~vegan mayonnaise = ~vegan mayo""",
-    hidden=(A.SOY, A.CASHEWS, A.COCONUT, A.OATS, A.MUSTARD), perishable=True, made=True,
+    hidden=(A.MILK, A.EGGS, A.SOY, A.CASHEWS, A.ALMONDS, A.COCONUT, A.OATS, A.MUSTARD), perishable=True, made=True,
 )  # fmt: skip
 MARGARINE = group("margarine = block margarine = baking spread", hidden=(A.MILK, From.LACTOSE, A.SOY), made=True)
 RICE_AND_OTHERS = group(
-    "~rice milk = ~rice drink, ~pea milk = ~pea drink, ~hemp milk = ~hemp drink, ~egg replacer = ~egg replacement",
+    "~rice milk = ~rice drink, ~pea milk = ~pea drink, ~hemp milk = ~hemp drink",
     perishable=True, made=True,
+) + group(
+    "~egg replacer = ~egg replacement = ~egg substitute", hidden=(A.EGGS, A.MILK, A.SOY, A.WHEAT), made=True
 )  # fmt: skip
 
 DAIRY = (

@@ -48,7 +48,8 @@ LIQUEURS = (
     *group("hazelnut liqueur", From.ALCOHOL, A.HAZELNUTS),
     *group("walnut liqueur = nocino", From.ALCOHOL, A.WALNUTS),
     *group("cream liqueur = irish cream", From.ALCOHOL, A.MILK, From.LACTOSE),
-    *group("egg liqueur = advocaat = eggnog", From.ALCOHOL, A.EGGS, hidden=(A.MILK, From.LACTOSE)),
+    *group("egg liqueur = advocaat", From.ALCOHOL, A.EGGS, hidden=(A.MILK, From.LACTOSE)),
+    *group("eggnog = egg nog", From.ALCOHOL, A.EGGS, hidden=(A.MILK, From.LACTOSE, From.RAW_EGG), made=True),
 )
 # Up to about half a per cent may stay in: common practice, no source.
 WITHOUT_ALCOHOL = (
@@ -70,9 +71,10 @@ SOFT_MIXED = (
     *group("cordial, elderflower cordial, squash drink", hidden=(A.SULPHITES,), made=True),
     *group("horchata", hidden=(A.ALMONDS,), made=True),
     *group(
-        """smoothie, latte = cappuccino = iced coffee, malt drink, bubble tea""",
+        """smoothie, latte = cappuccino = iced coffee, bubble tea""",
         hidden=(A.MILK, From.LACTOSE, A.BARLEY, A.SOY,
            A.OATS), made=True),
+    *group("malt drink = malted drink", A.BARLEY, hidden=(A.MILK, From.LACTOSE, A.SOY, A.WHEAT), made=True),
     *group("kombucha", hidden=(From.ALCOHOL,), made=True),
 )  # fmt: skip
 

@@ -45,7 +45,7 @@ NAMED_CUTS = (
         """steak, sirloin, rump steak, rib eye = ribeye, fillet steak, flank steak, skirt steak, hanger steak, t
         bone steak, bavette, onglet, porterhouse, entrecote, cote de boeuf, chateaubriand, feather blade, tri
         tip, flank, skirt, ~oyster blade = ~oyster blade steak, brisket, chuck, short rib, silverside, topside,
-        oxtail, ox cheek""",
+        oxtail, ox cheek, scotch fillet = scotch steak, rose veal""",
         From.BEEF, raw="whole cut", perishable=True,
     ),
     *group(
@@ -80,12 +80,14 @@ MINCED_BIRDS = group(
 )  # fmt: skip
 LIVER = (
     *group("liver", From.LIVER, raw="whole cut", perishable=True, hidden=(From.RED_MEAT,)),
-    *group("calfs liver, lambs liver, ox liver", From.LIVER, From.RED_MEAT, raw="whole cut", perishable=True),
+    *group("calfs liver, ox liver = beef liver = veal liver", From.LIVER, From.BEEF, raw="whole cut", perishable=True),
+    *group("lambs liver", From.LIVER, From.RED_MEAT, raw="whole cut", perishable=True),
     *group("pigs liver", From.PORK, From.LIVER, raw="whole cut", perishable=True),
     *group("chicken liver, duck liver, foie gras", From.POULTRY, From.LIVER, raw="poultry", perishable=True),
 )
 OFFAL = group(
-    """offal, brain, frogs leg, alligator, ~sweetbread = ~calf sweetbread = ~lamb sweetbread, kidney, tripe, tongue,
+    """offal, brain, frogs leg, alligator, ~sweetbread = ~calf sweetbread = ~lamb sweetbread,
+    ~rocky mountain oyster = ~mountain oyster = ~lamb fry = ~calf fry, kidney, tripe, tongue,
     bone, marrowbone = marrow bone""",
     From.MEAT, hidden=(From.BEEF, From.PORK),
     raw="whole cut", perishable=True,
@@ -103,14 +105,18 @@ BACON = group(
     perishable=True,
 )  # fmt: skip
 NOT_PORK_BACON = (
-    *group("turkey bacon = turkey rasher = turkey ham, chicken bacon, duck bacon", From.POULTRY, perishable=True,
+    *group("turkey bacon = turkey rasher, chicken bacon, duck bacon", From.POULTRY, raw="poultry", perishable=True,
            made=True, hidden=(A.SOY, A.MILK, A.CELERY)),
+    *group("turkey ham = chicken ham", From.POULTRY, From.COLD_CUTS, perishable=True, made=True,
+           hidden=(A.SOY, A.MILK, From.LACTOSE, A.CELERY)),
     *group("beef bacon", From.BEEF, raw="whole cut", perishable=True, made=True, hidden=(A.SOY, A.MILK)),
 )  # fmt: skip
 _HAM_HIDES = (A.MILK, From.LACTOSE, A.SOY, A.CELERY)
 COOKED_HAM = (
-    *group("ham, cooked ham, boiled ham, ham hock terrine, ~head cheese = brawn", From.PORK, From.COLD_CUTS,
+    *group("ham, cooked ham, boiled ham", From.PORK, From.COLD_CUTS,
            perishable=True, hidden=_HAM_HIDES, made=True),
+    *group("ham hock terrine, ~head cheese = ~headcheese = brawn = coppa di testa", From.PORK, From.COLD_CUTS,
+           perishable=True, hidden=(*_HAM_HIDES, From.PATE, From.GELATINE), made=True),
     *group("pulled pork", From.PORK, perishable=True, hidden=_HAM_HIDES, made=True),
     *group("~cold cut = ~deli meat = ~luncheon meat = ~sandwich meat", From.MEAT, From.COLD_CUTS, perishable=True,
            made=True, hidden=(*_HAM_HIDES, From.PORK, From.BEEF, From.POULTRY)),
@@ -120,7 +126,7 @@ CURED = group(
     pepperoni, nduja, coppa, lonza, speck, mortadella, soppressata, jamon = jamon iberico = jamon serrano =
     iberico ham, black forest ham, bayonne ham, finocchiona, kabanos = cabanossi, landjager, culatello, capicola
     = capocollo, sobrasada, longaniza, linguica, lap cheong = chinese sausage, bologna = cervelat, teewurst =
-    mettwurst, cooking chorizo""",
+    mettwurst, cooking chorizo, salami stick""",
     From.PORK, From.CURED_MEAT, perishable=True, hidden=(A.MILK, From.LACTOSE, A.PISTACHIOS), made=True,
 )  # fmt: skip
 CURED_BEEF = group(
@@ -128,10 +134,17 @@ CURED_BEEF = group(
     From.BEEF, From.CURED_MEAT,
                    perishable=True, made=True)  # fmt: skip
 SAUSAGE = group(
-    """sausage, sausagemeat = sausage meat, breakfast sausage, cocktail sausage = chipolata, haggis, faggot,
-    donner meat = doner meat, shawarma, salami stick""",
+    """sausage, sausagemeat = sausage meat, breakfast sausage, cocktail sausage = chipolata,
+    donner meat = doner meat, shawarma""",
     From.MEAT, raw="ground meat", perishable=True, made=True,
     hidden=(From.PORK, From.BEEF, A.WHEAT, A.OATS, A.SULPHITES, A.MILK, From.LACTOSE, A.SOY, A.MUSTARD, A.CELERY),
+)  # fmt: skip
+WITH_LIVER = (  # named by the NHS among the foods with liver, from memory
+    *group("haggis", From.MEAT, From.LIVER, A.OATS, raw="ground meat", perishable=True, made=True,
+           hidden=(From.RED_MEAT, From.PORK, From.BEEF, From.ANIMAL_FAT, A.WHEAT, A.BARLEY, A.MILK, A.SULPHITES)),
+    *group("faggot = faggots and pea", From.PORK, From.LIVER, raw="ground meat", perishable=True, made=True,
+           hidden=(From.BEEF, From.ANIMAL_FAT, A.WHEAT, A.BARLEY, A.EGGS, A.MILK, A.SOY, A.CELERY, A.MUSTARD,
+                   A.SULPHITES)),
 )  # fmt: skip
 PORK_SAUSAGE = group(
     """pork sausage, bratwurst, black pudding = blood sausage, ~white pudding, hot dog sausage = frankfurter =
@@ -199,7 +212,7 @@ STOCK = (
 MEAT = (
     *ANY_MEAT, *CUTS, *NAMED_CUTS, *MINCED, *MINCE, *SHAPED, *BIRDS, *MINCED_BIRDS, *LIVER, *OFFAL,
     *LAMB_OFFAL, *BEEF_OFFAL, *BACON, *COOKED_HAM, *NOT_PORK_BACON, *LIVER_SAUSAGE,
-    *CURED, *CURED_BEEF, *SAUSAGE, *PORK_SAUSAGE, *POULTRY_SAUSAGE, *OTHER_SAUSAGE, *BEEF_SAUSAGE,
+    *CURED, *CURED_BEEF, *SAUSAGE, *WITH_LIVER, *PORK_SAUSAGE, *POULTRY_SAUSAGE, *OTHER_SAUSAGE, *BEEF_SAUSAGE,
     *VEGETARIAN_SAUSAGE, *PATE, *POULTRY_PATE,
     *FAT, *GELATINE, *STOCK,
 )  # fmt: skip

@@ -26,7 +26,8 @@ VEGETABLES = group(
     corn = maize = corn on the cob = corn cob, baby corn, okra, green bean = french bean = string bean = snap
     bean = fine bean = dwarf bean, runner bean, pea = garden pea = petit pois, sugar snap = sugar snap pea,
     mangetout = snow pea, pea shoot, broad bean, bamboo shoot, ~water chestnut, lotus root, palm heart = heart
-    of palm = hearts of palm, rhubarb, ginger = root ginger = fresh ginger, galangal, fresh turmeric, lemongrass
+    of palm = hearts of palm, rhubarb, ~champagne rhubarb, ~lambs quarter, ~goat horn pepper, ~bulls horn pepper, ~bear
+    garlic, ginger = root ginger = fresh ginger, galangal, fresh turmeric, lemongrass
     = lemon grass, olive, ~vine leaf = ~grape leaf, banana leaf, black truffle = white truffle = summer truffle,
     plantain, celtuce, cardoon, tomatillo, chayote, microgreen, ~ox heart tomato = ~oxheart tomato, ~egg plant,
     ~buttercup squash = ~buttercup, ~honeynut squash = ~honeynut, ~ladys finger = ~ladies finger, ~butternut
@@ -45,7 +46,7 @@ VEGETABLES = group(
     squash = kabocha = crown prince squash = delicata squash = gem squash, kalamata olive = kalamata = nocellara
     olive = taggiasca olive = manzanilla olive, san marzano tomato = datterini tomato = marmande tomato = bull s
     heart tomato, roscoff onion, spiralised courgette = courgetti = courgette spaghetti = courgette noodle =
-    butternut noodle, cauliflower rice = riced cauliflower = broccoli rice, cauliflower steak = celeriac steak,
+    butternut noodle, cauliflower rice = riced cauliflower = broccoli rice, cauliflower steak,
     hispi cabbage = hispi = sweetheart cabbage = january king cabbage = pointed spring cabbage, purple
     sprouting, mooli, crosne, oca, salad burnet, ~goose necked squash = ~goose neck squash = ~crookneck squash,
     dandelion, vegetable crudite = crudite, micro herb = micro leaf, pickling onion, banana shallot, ~cheese
@@ -64,7 +65,8 @@ SPROUTS = (
     *group("mustard sprout", A.MUSTARD, From.SPROUTS, perishable=True),
 )  # fmt: skip
 CELERY = group(
-    "celery, celery stick = celery stalk, celery heart, celeriac = celery root, celery leaf, celery seed, celery salt",
+    "celery, celery stick = celery stalk, celery heart, celeriac = celery root, celeriac steak, celery leaf, "
+    "celery seed, celery salt",
     A.CELERY,
 )
 MIXED = group(
@@ -78,7 +80,8 @@ MUSHROOMS = group(
     shiitake = shiitake mushroom, enoki = enoki mushroom, shimeji = beech mushroom, porcini = cep = porcini
     mushroom = dried porcini, chanterelle = girolle = chanterelle mushroom, morel = morel mushroom, wild
     mushroom, field mushroom, ~chicken of the woods mushroom = ~chicken of the woods, ~maitake mushroom =
-    ~maitake = ~hen of the woods, wood ear mushroom, ~milk cap mushroom = ~milk cap, ~hedgehog mushroom = ~horse
+    ~maitake = ~hen of the woods, wood ear mushroom, ~milk cap mushroom = ~milk cap, ~hedgehog mushroom = ~pheasant
+    back mushroom = ~turkey tail mushroom = ~horse
     mushroom = ~honey fungus = ~lobster mushroom = ~lions mane mushroom, dried mushroom, mushroom powder,
     chestnut cap""",
 )  # fmt: skip
@@ -92,7 +95,8 @@ HERBS = group(
     wild herb, soft herb, chive flower, fines herbes, lime leaves, marigold, ~goose grass""",
 )  # fmt: skip
 FRUIT = group(
-    """~tart apple = ~tart cherry, cox orange pippin, comice pear = williams pear = bosc pear = anjou pear,
+    """~tart apple = ~tart cherry, ~champagne grape = ~muscat grape, ~rose apple, ~hog plum, cox orange pippin, comice
+    pear = williams pear = bosc pear = anjou pear,
     meyer lemon = amalfi lemon, navel orange = valencia orange = cara cara orange = bergamot orange, charentais,
     cavaillon melon, apple = cooking apple = eating apple, ~crab apple, pear, quince, plum, damson, greengage,
     cherry = sour cherry, apricot, peach, nectarine, strawberry, raspberry, blackberry, blueberry, redcurrant,
@@ -128,7 +132,8 @@ MADE_OF_PLANTS = (
     *group("stuffed olive", hidden=(A.FISH, A.ALMONDS, A.MILK), made=True),
     *group("coleslaw, potato salad", A.EGGS, hidden=(A.MUSTARD, A.MILK, A.CELERY), perishable=True, made=True),
     *group("chip = french fry, oven chip", hidden=(A.WHEAT, From.ANIMAL_FAT), made=True),
-    *group("creamed corn = creamed sweetcorn = creamed spinach", hidden=(A.MILK, A.WHEAT), made=True),
+    *group("creamed corn = creamed sweetcorn", hidden=(A.MILK, From.LACTOSE, A.WHEAT), made=True),
+    *group("creamed spinach", A.MILK, From.LACTOSE, hidden=(A.WHEAT,), perishable=True, made=True),
     *group("~wheatgrass = ~wheat grass, ~barley grass", hidden=(A.WHEAT, A.BARLEY)),
     *group("onion ring", hidden=(A.WHEAT, A.MILK, A.EGGS), made=True),
     *group("crisp = potato chip, tortilla chip = nacho", made=True,

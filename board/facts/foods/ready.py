@@ -16,14 +16,15 @@ NUT_BAKES = (
         """baklava, baklawa""",
         A.WALNUTS, A.PISTACHIOS, A.WHEAT, hidden=(A.MILK, *_NUTS, A.EGGS, From.HONEY), made=True),
     *group(
-        """bakewell tart = bakewell slice, frangipane tart = almond tart, almond croissant, almond cake, battenberg
+        """bakewell tart = bakewell slice, frangipane tart = almond tart, almond cake, battenberg
         cake, battenberg, florentine biscuit = florentines biscuit, marzipan cake, galette des rois""",
         A.ALMONDS, A.WHEAT, made=True,
            hidden=(A.EGGS, *_MILK, *_NUTS, A.PEANUTS, A.SULPHITES)),
+    *group("almond croissant", A.ALMONDS, A.WHEAT, *_MILK, hidden=(A.EGGS, A.SOY, A.SULPHITES, A.LUPIN), made=True),
     *group("financier, dacquoise", A.ALMONDS, A.EGGS, hidden=(A.WHEAT, *_MILK, *_NUTS), made=True),
     *group("linzer torte, linzertorte", A.HAZELNUTS, A.WHEAT, hidden=(A.ALMONDS, A.EGGS, *_MILK), made=True),
     *group("mont blanc", A.CHESTNUTS, *_MILK, hidden=(A.EGGS, A.WHEAT), made=True),
-    *group("nut bar = nut cluster", hidden=(*_NUTS, A.PEANUTS, *_MILK, A.WHEAT, A.SOY), made=True),
+    *group("nut bar = nut cluster", *_NUTS, hidden=(A.PEANUTS, *_MILK, A.WHEAT, A.SOY, From.HONEY), made=True),
 )  # fmt: skip
 SEA_DISHES = (
     *group("har gow", A.CRUSTACEANS, A.WHEAT, hidden=(A.SESAME, A.SOY, From.PORK), perishable=True, made=True),
@@ -41,10 +42,14 @@ SEA_DISHES = (
 )  # fmt: skip
 BAKED_DISHES = (
     *group(
-        """frozen lasagne = ready made lasagne = lasagne ready meal = meat lasagne = beef lasagne = lasagne al
-        forno, chilled lasagne = fresh lasagne, frozen lasagna = lasagne bolognese""",
+        """frozen lasagne = ready made lasagne = lasagne ready meal = lasagne al
+        forno, chilled lasagne = fresh lasagne, frozen lasagna""",
         A.WHEAT, *_MILK, hidden=(From.MEAT, From.BEEF, From.PORK, A.EGGS, From.RENNET, *_EU), perishable=True,
         made=True),
+    *group("meat lasagne = lasagne bolognese", A.WHEAT, *_MILK, From.MEAT, perishable=True, made=True,
+           hidden=(From.BEEF, From.PORK, A.EGGS, From.RENNET, From.ALCOHOL, *_EU)),
+    *group("beef lasagne", A.WHEAT, *_MILK, From.BEEF, perishable=True, made=True,
+           hidden=(From.PORK, A.EGGS, From.RENNET, From.ALCOHOL, *_EU)),
     *group("vegetable lasagne = vegetarian lasagne = spinach lasagne = mushroom lasagne", A.WHEAT, *_MILK,
            hidden=(A.EGGS, From.RENNET, *_EU), perishable=True, made=True),
     *group("moussaka = frozen moussaka", *_MILK, hidden=(From.MEAT, From.BEEF, A.WHEAT, A.EGGS, *_EU), perishable=True,
@@ -58,11 +63,12 @@ BAKED_DISHES = (
     *group("quiche = quiche lorraine = frittata tart, savoury flan", A.WHEAT, *_MILK, A.EGGS,
            hidden=(From.PORK, From.RENNET, A.MUSTARD, From.ANIMAL_FAT), perishable=True, made=True),
     *group(
-        """frittata, omelette, omelet, spanish omelette, tortilla espanola = spanish tortilla, scrambled egg,
-        poached egg, souffle, egg custard""",
+        """frittata, omelette, omelet, spanish omelette, ~tortilla espanola = ~spanish tortilla, souffle""",
         A.EGGS, hidden=(*_MILK, A.WHEAT), perishable=True, made=True),
+    *group("scrambled egg, poached egg", A.EGGS, hidden=(*_MILK, From.RAW_EGG), perishable=True, made=True),
+    *group("egg custard", A.EGGS, *_MILK, hidden=(A.WHEAT,), perishable=True, made=True),
     *group(
-        """pie = savoury pie, meat pie, steak pie, pasty = cornish pasty, sausage roll, pork pie, game pie, vol au vent,
+        """pie = savoury pie, pasty, vol au vent,
         strudel, tart, tartlet, turnover, samosa, empanada, borek, burek, spanakopita""",
         A.WHEAT, perishable=True, made=True,
         hidden=(*_MEATS, *_MILK, A.EGGS, From.ANIMAL_FAT, A.FISH, *_EU, *_NUTS)),
@@ -72,15 +78,18 @@ BAKED_DISHES = (
            hidden=(*_MILK, A.WHEAT, A.BARLEY, A.FISH, *_EU)),
     *group("fish pie = fishermans pie", A.FISH, *_MILK, made=True, perishable=True,
            hidden=(A.WHEAT, A.CRUSTACEANS, A.MOLLUSCS, A.EGGS, *_EU)),
-    *group("yorkshire pudding, toad in the hole = popover", A.WHEAT, A.EGGS, *_MILK, made=True),
-    *group("batter mix = batter = pancake batter, pancake mix", A.WHEAT,
+    *group("yorkshire pudding = popover", A.WHEAT, A.EGGS, *_MILK, made=True),
+    *group("batter = pancake batter = yorkshire batter", A.WHEAT, From.RAW_DOUGH, perishable=True, made=True,
+           hidden=(A.EGGS, *_MILK, A.BARLEY, A.SOY)),
+    *group("batter mix, pancake mix", A.WHEAT,
            hidden=(A.EGGS, *_MILK, A.PEANUTS, A.SOY), made=True),
     *group(
-        """dumpling = suet dumpling, gyoza, potsticker = pot sticker, dim sum, wonton, bao = bao bun, mandu,
+        """dumpling, gyoza, potsticker = pot sticker, dim sum, wonton, bao = bao bun, mandu,
         pierogi, pelmeni, momo, shumai, siu mai""",
         A.WHEAT, perishable=True, made=True,
            hidden=(A.EGGS, A.SOY, A.SESAME, A.CRUSTACEANS, A.FISH, A.MOLLUSCS, *_MEATS, From.ANIMAL_FAT, *_MILK,
                    A.PEANUTS, A.CELERY)),
+    *group("suet dumpling", A.WHEAT, From.ANIMAL_FAT, hidden=(From.BEEF, A.EGGS, *_MILK), perishable=True, made=True),
     *group("matzo ball, kneidlach", A.WHEAT, A.EGGS, hidden=(From.POULTRY, From.ANIMAL_FAT), made=True),
     *group("nut cutlet = nut rissole = nut loaf", *_NUTS, hidden=(A.WHEAT, A.EGGS, A.SOY, A.CELERY, *_MILK), made=True),
     *group("christmas pudding = plum pudding = christmas cake = fruit cake = simnel cake, stollen", A.WHEAT, made=True,
@@ -93,29 +102,36 @@ BAKED_DISHES = (
         cantuccini, lebkuchen""",
         A.WHEAT, hidden=(A.EGGS, *_MILK, *_NUTS, A.PEANUTS, From.HONEY, A.SULPHITES), made=True, ),
     *group(
-        """cheesecake, tiramisu, trifle, banoffee pie, key lime pie, eclair, profiterole = cream puff = cream bun,
+        """cheesecake, trifle, banoffee pie, key lime pie, eclair, profiterole = cream puff = cream bun,
         bread and butter pudding = bread pudding, sticky toffee pudding, treacle tart, custard tart, pastel de
         nata = pasteis de nata, lemon tart, roulade, swiss roll, gateau, victoria sponge, black forest gateau,
         cupcake, carrot cake,
         lemon drizzle cake, chocolate cake, coffee cake, pound cake, angel cake, madeleine""",
            A.WHEAT, *_MILK, A.EGGS, perishable=True, made=True,
            hidden=(*_NUTS, A.PEANUTS, From.GELATINE, From.ALCOHOL, A.SOY, A.SULPHITES)),
+    *group("tiramisu", A.WHEAT, *_MILK, A.EGGS, perishable=True, made=True,
+           hidden=(*_NUTS, A.PEANUTS, From.GELATINE, From.ALCOHOL, A.SOY, A.SULPHITES, From.RAW_EGG)),
     *group("~madeira cake", A.WHEAT, *_MILK, A.EGGS, hidden=(*_NUTS, A.SOY), made=True),
     *group("panna cotta, pannacotta, blancmange, bavarois", *_MILK, From.GELATINE, hidden=(A.ALMONDS, A.EGGS),
            perishable=True, made=True),
     *group(
-        """creme brulee, creme caramel, flan, sabayon custard, rice pudding, semolina pudding, junket, kulfi, burfi,
+        """creme brulee, creme caramel, flan, rice pudding, junket, kulfi, burfi,
         barfi, gulab jamun, rasgulla, ras malai, milkshake""",
         *_MILK, perishable=True, made=True,
            hidden=(A.EGGS, A.PISTACHIOS, A.ALMONDS, A.CASHEWS, A.WHEAT, From.RENNET)),
-    *group("zabaglione, sabayon", A.EGGS, From.ALCOHOL, hidden=(*_MILK, A.SULPHITES), perishable=True, made=True),
+    *group("semolina pudding", A.WHEAT, *_MILK, hidden=(A.EGGS,), perishable=True, made=True),
+    *group("zabaglione = zabaione = sabayon = sabayon custard", A.EGGS, From.ALCOHOL,
+           hidden=(*_MILK, A.SULPHITES, From.RAW_EGG), perishable=True, made=True),
     *group(
-        """mousse = chocolate mousse = fruit mousse, parfait, semifreddo, ~fool""",
-        *_MILK, hidden=(A.EGGS, From.GELATINE, A.SOY,
-           *_NUTS, From.ALCOHOL), perishable=True, made=True),
+        """mousse = chocolate mousse = fruit mousse, parfait, semifreddo""",
+        *_MILK, hidden=(A.EGGS, From.GELATINE, A.SOY, *_NUTS, From.ALCOHOL, From.RAW_EGG), perishable=True, made=True),
+    *group("~fool", *_MILK, hidden=(A.EGGS, From.GELATINE, A.SOY, *_NUTS, From.ALCOHOL), perishable=True, made=True),
     *group(
-        """pavlova, eton mess = baked alaska, floating island""",
-        A.EGGS, hidden=(*_MILK, A.WHEAT, *_NUTS), perishable=True,
+        """pavlova, eton mess""",
+        A.EGGS, hidden=(*_MILK, A.WHEAT, *_NUTS), perishable=True, made=True),
+    *group("baked alaska", A.EGGS, *_MILK, hidden=(A.WHEAT, *_NUTS, From.ALCOHOL, From.RAW_EGG), perishable=True,
+           made=True),
+    *group("floating island = ile flottante", A.EGGS, *_MILK, hidden=(*_NUTS, From.RAW_EGG), perishable=True,
            made=True),
     *group("crumble topping = crumble mix = crumble, cobbler = streusel", A.WHEAT,
            hidden=(*_MILK, A.OATS, *_NUTS, A.EGGS), made=True),
@@ -124,9 +140,11 @@ BAKED_DISHES = (
 )  # fmt: skip
 SOUPS_AND_SAUCES = (
     *group(
-        """cream of tomato soup = cream of mushroom soup = cream of chicken soup = cream of celery soup = cream of
-        vegetable soup = cream soup""",
+        """cream of tomato soup = cream of mushroom soup = cream of vegetable soup = cream soup""",
         *_MILK, hidden=(A.WHEAT, A.CELERY, A.SOY, From.POULTRY), perishable=True, made=True),
+    *group("cream of chicken soup", From.POULTRY, *_MILK, hidden=(A.WHEAT, A.CELERY, A.SOY), perishable=True,
+           made=True),
+    *group("cream of celery soup", A.CELERY, *_MILK, hidden=(A.WHEAT, A.SOY, From.POULTRY), perishable=True, made=True),
     *group("salmorejo", A.WHEAT, hidden=(A.EGGS, From.PORK, A.SULPHITES), made=True),
     *group(
         """gado gado, peanut salad""",
@@ -136,33 +154,45 @@ SOUPS_AND_SAUCES = (
         A.CELERY, A.EGGS, A.MUSTARD, hidden=(*_MILK,), perishable=True, made=True),
     *group(
         """soup mix = packet soup = instant soup = soup powder = soup = tinned soup = soup base, onion soup mix,
-        cup soup, minestrone, mushroom soup, tomato soup, chowder, instant noodle = instant ramen, pho, hot and
-        sour soup, miso soup""",
+        cup soup, minestrone, mushroom soup, tomato soup, chowder, pho, hot and
+        sour soup""",
         perishable=True, made=True,
         hidden=(A.WHEAT, A.BARLEY, *_MILK, A.EGGS, A.FISH, A.CRUSTACEANS, A.MOLLUSCS, *_MEATS, A.SESAME, *_EU)),
     *group(
         """pasta sauce = ready made sauce = cooking sauce = sauce mix = sauce packet = jar of sauce = simmer
         sauce = ready made pasta sauce, sauce, marinara = marinara sauce, arrabbiata = arrabbiata sauce, napoli
-        sauce, marinade, glaze, barbecue marinade, dip, onion gravy, pepper sauce mix, bouillabaisse base""",
+        sauce, marinade, glaze, barbecue marinade, dip, onion gravy, pepper sauce mix""",
         made=True,
         hidden=(A.WHEAT, A.BARLEY, *_MILK, A.EGGS, A.FISH, A.SESAME, A.PEANUTS, *_EU)),
     *group("bolognese = bolognese sauce = bolognaise, ragu = chilli con carne = chili con carne", From.MEAT,
            hidden=(From.BEEF, From.PORK, *_MILK, From.ALCOHOL, A.WHEAT, *_EU), perishable=True, made=True),
+    *group("instant noodle = instant ramen", A.WHEAT, made=True,
+           hidden=(A.EGGS, A.FISH, A.CRUSTACEANS, A.MOLLUSCS, *_MEATS, A.SESAME, A.BARLEY, *_MILK, *_EU)),
+    *group("miso soup", A.SOY, perishable=True, made=True,
+           hidden=(A.FISH, A.WHEAT, A.BARLEY, A.MOLLUSCS, A.SESAME, From.ALCOHOL)),
+    *group("bouillabaisse base", A.FISH, hidden=(A.CRUSTACEANS, A.MOLLUSCS, A.CELERY, A.WHEAT, From.ALCOHOL),
+           made=True),
     *group("guacamole", hidden=(*_MILK, A.SULPHITES), perishable=True, made=True),
     *group(
-        """tzatziki, raita = sour cream dip = onion dip = ranch = ranch dressing = blue cheese dressing = cheese
+        """tzatziki, raita = sour cream dip = onion dip = ranch = ranch dressing = cheese
         dip, nacho cheese = queso""",
         *_MILK, hidden=(A.EGGS, A.MUSTARD, A.CELERY, A.SOY, A.WHEAT), perishable=True, made=True),
+    *group("blue cheese dressing = blue cheese dip", *_MILK, From.MOULD_CHEESE, perishable=True, made=True,
+           hidden=(A.EGGS, A.MUSTARD, A.CELERY, A.SOY, A.WHEAT, From.RENNET)),
     *group("thousand island dressing, marie rose sauce = cocktail sauce = burger sauce = sriracha mayo",
            A.EGGS, hidden=(A.MUSTARD, A.FISH, A.CELERY, A.SOY, *_MILK, A.WHEAT, A.BARLEY), perishable=True, made=True),
     *group("egg mayonnaise = egg salad = egg mayo", A.EGGS, hidden=(A.MUSTARD, *_MILK), perishable=True, made=True),
     *group("tuna mayonnaise = tuna mayo = tuna salad", A.FISH, A.EGGS, hidden=(A.MUSTARD, A.CELERY), perishable=True,
            made=True),
     *group("waldorf salad", A.EGGS, A.WALNUTS, A.CELERY, hidden=(A.MUSTARD, *_MILK), perishable=True, made=True),
-    *group("caesar salad", A.EGGS, hidden=(A.FISH, *_MILK, A.WHEAT, A.MUSTARD), perishable=True, made=True),
-    *group("chicken salad = coronation chicken = pasta salad = russian salad = macaroni salad",
-           A.EGGS, perishable=True, made=True,
-           hidden=(A.MUSTARD, A.CELERY, *_MILK, A.WALNUTS, A.ALMONDS, A.WHEAT, A.FISH, From.POULTRY, A.SULPHITES)),
+    *group("caesar salad", A.EGGS, hidden=(A.FISH, *_MILK, A.WHEAT, A.MUSTARD, From.RENNET, From.RAW_EGG),
+           perishable=True, made=True),
+    *group("chicken salad = coronation chicken", A.EGGS, From.POULTRY, perishable=True, made=True,
+           hidden=(A.MUSTARD, A.CELERY, *_MILK, A.WALNUTS, A.ALMONDS, A.WHEAT, A.FISH, A.SULPHITES)),
+    *group("pasta salad = macaroni salad", A.WHEAT, A.EGGS, perishable=True, made=True,
+           hidden=(A.MUSTARD, A.CELERY, *_MILK, *_MEATS, A.FISH, A.SULPHITES)),
+    *group("russian salad = salad olivier = olivier salad", A.EGGS, perishable=True, made=True,
+           hidden=(A.MUSTARD, A.CELERY, *_MILK, A.WALNUTS, A.ALMONDS, A.WHEAT, A.FISH, *_MEATS, A.SULPHITES)),
     *group("tabbouleh, tabouli = tabouleh, couscous salad", A.WHEAT, made=True),
     *group(
         """fattoush, panzanella, bread salad, bruschetta, crostini, french toast, eggy bread, sandwich, toastie,
@@ -182,8 +212,8 @@ COATED = (
            hidden=(From.PORK, *_MILK, A.MUSTARD, A.CELERY, A.SOY)),
     *group("schnitzel", A.WHEAT, hidden=(A.EGGS, *_MILK, *_MEATS, A.MUSTARD), perishable=True, made=True),
     *group("arancini", A.WHEAT, hidden=(*_MILK, A.EGGS, *_MEATS, A.CELERY), perishable=True, made=True),
-    *group("nugget, dipper, croquette, croqueta, rissole, hash brown, rosti = waffle "
-           "potato = potato waffle, potato croquette, onion bhaji = bhaji, pakora, fritter, corn dog, hush puppy",
+    *group("nugget, dipper, croquette, croqueta, rissole, hash brown, rosti, ~potato waffle = "
+           "~waffle potato, potato croquette, onion bhaji = bhaji, pakora, fritter, hush puppy",
            perishable=True, made=True,
            hidden=(A.WHEAT, A.EGGS, *_MILK, *_MEATS, A.FISH, A.CELERY, A.MUSTARD, A.SOY)),
     *group(
@@ -191,9 +221,12 @@ COATED = (
         cod, fish and chip = fish nugget""",
         A.FISH, A.WHEAT, raw="fish", perishable=True, made=True, hidden=(A.EGGS, *_MILK, A.MUSTARD)),
     *group(
-        """breaded mushroom = breaded mozzarella = mozzarella stick, breaded camembert = breaded brie, jalapeno
-        popper""",
+        """breaded mushroom, jalapeno popper""",
            A.WHEAT, perishable=True, made=True, hidden=(*_CHEESE, A.EGGS, A.MUSTARD)),
+    *group("breaded mozzarella = mozzarella stick", A.WHEAT, *_MILK, hidden=(From.RENNET, A.EGGS, A.MUSTARD),
+           perishable=True, made=True),
+    *group("breaded camembert = breaded brie", A.WHEAT, *_MILK, From.MOULD_CHEESE,
+           hidden=(From.RENNET, A.EGGS, A.MUSTARD), perishable=True, made=True),
     *group("fried onion = crispy onion = crispy fried onion = crispy fried shallot = fried shallot, onion topping",
            hidden=(A.WHEAT,), made=True),
     *group("coating mix = shake coating = seasoned flour, stuffing crumb", A.WHEAT, made=True,
@@ -211,16 +244,24 @@ WITHOUT_MEAT = (
         perishable=True, made=True, hidden=(A.WHEAT, A.EGGS, *_MILK, A.SOY, A.CELERY, A.MUSTARD, A.BARLEY)),
     *group("~halloumi burger", *_MILK, hidden=(A.WHEAT, A.EGGS, From.RENNET), perishable=True, made=True),
     *group(
-        """~vegetable terrine = ~mushroom terrine = ~vegetable pate = ~mushroom pate = ~lentil pate = ~bean pate
-        = ~chickpea pate = ~vegetable spread, ~vegetarian pate = ~vegan pate""",
-        perishable=True, made=True, hidden=(*_MILK, A.EGGS, From.GELATINE, A.WHEAT, A.CELERY, A.SOY, A.CASHEWS,
+        """~vegetable pate = ~mushroom pate = ~lentil pate = ~bean pate
+        = ~chickpea pate, ~vegetarian pate = ~vegan pate""",
+        From.PATE, perishable=True, made=True, hidden=(*_MILK, A.EGGS, From.GELATINE, A.WHEAT, A.CELERY, A.SOY,
+        A.CASHEWS,
                                             A.MUSTARD, From.ALCOHOL)),
-    *group("~nut pate", *_NUTS, hidden=(*_MILK, A.SOY), perishable=True, made=True),
+    *group("~vegetable terrine = ~mushroom terrine, ~vegetable spread", perishable=True, made=True,
+           hidden=(*_MILK, A.EGGS, From.GELATINE, A.WHEAT, A.CELERY, A.SOY, A.CASHEWS, A.MUSTARD, From.ALCOHOL)),
+    *group("~nut pate", *_NUTS, From.PATE, hidden=(*_MILK, A.SOY), perishable=True, made=True),
     *group(
-        """fish pate = smoked mackerel pate = salmon pate, fish terrine = salmon terrine, tuna pate = crab pate =
-        trout pate""",
-        A.FISH, hidden=(*_MILK, A.EGGS, A.CRUSTACEANS, A.MUSTARD, A.WHEAT, From.GELATINE), perishable=True,
+        """fish pate = salmon pate = trout pate, fish terrine = salmon terrine, tuna pate""",
+        A.FISH, From.PATE, hidden=(*_MILK, A.EGGS, A.CRUSTACEANS, A.MUSTARD, A.WHEAT, From.GELATINE), perishable=True,
            made=True),
+)  # fmt: skip
+_PATE_HIDES = (*_MILK, A.EGGS, A.MUSTARD, A.WHEAT, From.GELATINE)
+MORE_PATES = (
+    *group("smoked mackerel pate = mackerel pate", A.FISH, From.SMOKED_FISH, From.PATE, hidden=_PATE_HIDES,
+           perishable=True, made=True),
+    *group("crab pate", A.CRUSTACEANS, From.PATE, hidden=(A.FISH, *_PATE_HIDES), perishable=True, made=True),
 )  # fmt: skip
 SNACKS = (
     *group(
@@ -230,14 +271,17 @@ SNACKS = (
            hidden=(A.WHEAT, A.BARLEY, *_MILK, A.EGGS, A.FISH, A.CRUSTACEANS, A.MOLLUSCS, *_MEATS, A.SESAME, *_EU,
            *_NUTS,
                    A.PEANUTS)),
-    *group("sushi, maki = nigiri, california roll", A.FISH, perishable=True, made=True,
+    *group("sushi, nigiri = temaki, chirashi", A.FISH, raw="fish", perishable=True, made=True,
            hidden=(A.CRUSTACEANS, A.MOLLUSCS, A.SOY, A.WHEAT, A.SESAME, A.EGGS)),
-    *group("paella = seafood paella, jambalaya, gumbo", perishable=True, made=True,
+    *group("maki = maki roll = uramaki, ~california roll", A.FISH, perishable=True, made=True,
+           hidden=(A.CRUSTACEANS, A.MOLLUSCS, A.SOY, A.WHEAT, A.SESAME, A.EGGS, From.RAW_FISH)),
+    *group("seafood paella", A.FISH, A.CRUSTACEANS, A.MOLLUSCS, hidden=(*_MEATS, A.CELERY, A.WHEAT, A.SULPHITES),
+           perishable=True, made=True),
+    *group("paella, jambalaya, gumbo", perishable=True, made=True,
            hidden=(A.CRUSTACEANS, A.MOLLUSCS, A.FISH, *_MEATS, A.CELERY, A.WHEAT, A.SULPHITES)),
     *group("kare kare", A.PEANUTS, hidden=(*_MEATS, A.FISH, A.CRUSTACEANS), perishable=True, made=True),
     *group("avgolemono", A.EGGS, hidden=(*_MEATS, A.CELERY, A.WHEAT), perishable=True, made=True),
     *group("porchetta", From.PORK, perishable=True, made=True),
-    *group("devils on horseback = devil on horseback", From.PORK, hidden=(A.SULPHITES, A.ALMONDS), made=True),
     *group("pad thai", A.FISH, A.PEANUTS, A.EGGS, hidden=(A.CRUSTACEANS, A.SOY, A.WHEAT), perishable=True, made=True),
     *group("egg fried rice = fried rice = special fried rice", A.EGGS, A.SOY, perishable=True, made=True,
            hidden=(A.WHEAT, A.SESAME, A.CRUSTACEANS, From.PORK, A.MOLLUSCS)),
@@ -245,12 +289,16 @@ SNACKS = (
            perishable=True, hidden=(*_MILK, A.CELERY, A.MUSTARD, A.WHEAT, From.POULTRY, From.ALCOHOL)),
     *group("trail mix = nut mix = fruit and nut mix, studentenfutter", *_NUTS, A.PEANUTS, made=True,
            hidden=(A.SULPHITES, A.SOY, *_MILK, A.COCONUT, A.PINE_NUTS)),
-    *group("bombay mix, chevda, seed cracker, snack mix = party mix", hidden=(A.PEANUTS, *_NUTS, A.WHEAT, A.SESAME,
+    *group("seed cracker", A.WHEAT, hidden=(A.SESAME, A.RYE, A.BARLEY, A.SOY, *_MILK), made=True),
+    *group("bombay mix, chevda, snack mix = party mix", hidden=(A.PEANUTS, *_NUTS, A.WHEAT, A.SESAME,
            A.MUSTARD, A.SOY), made=True),
-    *group("cereal bar = granola bar = protein bar, energy ball = breakfast cereal = cereal", made=True,
+    *group("granola bar", A.OATS, made=True, hidden=(A.WHEAT, A.BARLEY, *_MILK, *_NUTS, A.PEANUTS, A.SOY, A.SESAME,
+           From.HONEY, A.COCONUT, A.SULPHITES)),
+    *group("cereal bar = protein bar, energy ball = breakfast cereal = cereal", made=True,
            hidden=(A.OATS, A.WHEAT, A.BARLEY, *_MILK, *_NUTS, A.PEANUTS, A.SOY, A.SESAME, From.HONEY, A.COCONUT,
                    A.SULPHITES)),
-    *group("brittle = nut brittle = croccante", hidden=(A.PEANUTS, *_NUTS, A.SESAME, *_MILK), made=True),
+    *group("nut brittle = croccante", *_NUTS, hidden=(A.PEANUTS, A.SESAME, *_MILK), made=True),
+    *group("brittle", hidden=(A.PEANUTS, *_NUTS, A.SESAME, *_MILK), made=True),
     *group(
         """mashed potato, mash = instant mash = potato mash""",
         hidden=(*_MILK, A.SULPHITES), perishable=True, made=True),
@@ -265,7 +313,7 @@ SNACKS = (
     *group(
         """dolma, stuffed vine leaf = stuffed grape leaf, dolmades""",
         hidden=(From.MEAT, A.PINE_NUTS, *_MILK), made=True),
-    *group("nut cheese", A.CASHEWS, hidden=(*_NUTS, A.SOY), made=True),
+    *group("~nut cheese", A.CASHEWS, hidden=(*_NUTS, A.SOY), made=True),
 )  # fmt: skip
 
-READY = (*NUT_BAKES, *SEA_DISHES, *BAKED_DISHES, *SOUPS_AND_SAUCES, *COATED, *WITHOUT_MEAT, *SNACKS)
+READY = (*NUT_BAKES, *SEA_DISHES, *BAKED_DISHES, *SOUPS_AND_SAUCES, *COATED, *WITHOUT_MEAT, *MORE_PATES, *SNACKS)

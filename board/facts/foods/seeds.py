@@ -34,11 +34,13 @@ NUT_MIXES = (
     *group("nut oil", *_ALL_NUTS, hidden=(A.PEANUTS,)),
     *group("nut flour = nut meal", *_ALL_NUTS),
     *group(
-        "walnut bread, walnut whip, walnut cake, coffee and walnut cake",
+        "walnut bread, walnut cake, coffee and walnut cake",
         A.WALNUTS,
-        hidden=(A.WHEAT, A.EGGS, A.MILK),
+        A.WHEAT,
+        hidden=(A.EGGS, A.MILK, From.LACTOSE),
         made=True,
     ),
+    *group("walnut whip", A.WALNUTS, hidden=(A.WHEAT, A.EGGS, A.MILK, From.LACTOSE, A.SOY), made=True),
     *group("dukkah = dukka = duqqa = duqqah = dukah", A.HAZELNUTS, A.SESAME, made=True, hidden=(*_ALL_NUTS, A.PEANUTS)),
     *group("nut roast", *_ALL_NUTS, made=True, hidden=(A.WHEAT, A.EGGS, A.CELERY, A.SOY, A.MILK)),
 )
@@ -47,8 +49,8 @@ PEANUTS = group(
     "butter, beer nut, arachis oil, peanut flour, peanut powder, peanut oil = groundnut oil",
     A.PEANUTS,
 )
-PEANUT_SWEETS = group(
-    "chikki = peanut brittle, peanut cookie", A.PEANUTS, made=True, hidden=(A.WHEAT, A.MILK, A.SESAME)
+PEANUT_SWEETS = group("chikki = peanut brittle", A.PEANUTS, made=True, hidden=(A.WHEAT, A.MILK, A.SESAME)) + group(
+    "peanut cookie", A.PEANUTS, A.WHEAT, made=True, hidden=(A.MILK, A.EGGS, A.SOY)
 )
 SIMIT = group(
     "simit = sesame bagel = sesame roll = sesame bread", A.SESAME, A.WHEAT, made=True, hidden=(A.MILK, A.EGGS)
@@ -96,10 +98,14 @@ MUSTARD_POWDER = group(
     "mustard powder = dry mustard = english mustard = english mustard powder", A.MUSTARD, hidden=(A.WHEAT, A.SULPHITES)
 )
 MUSTARD_PICKLES = group(
-    """piccalilli, mostarda, kasundi, mustard sauce, mustard mayonnaise, mustard dressing, panch phoron = panch
+    """piccalilli, mostarda, kasundi, mustard sauce, mustard dressing, panch phoron = panch
     phoran""",
     A.MUSTARD,
     hidden=(A.SULPHITES, A.WHEAT, A.EGGS, A.CELERY, A.MILK), made=True,
+)  # fmt: skip
+MUSTARD_MAYONNAISE = group(
+    "mustard mayonnaise = mustard mayo", A.MUSTARD, A.EGGS, hidden=(A.SULPHITES, A.WHEAT, A.CELERY, A.MILK), made=True,
+    perishable=True,
 )  # fmt: skip
 HONEY_MUSTARD = group("honey mustard", A.MUSTARD, From.HONEY, made=True)
 LUPIN = group("lupin = lupini = lupin bean = lupini bean = lupin seed", A.LUPIN)
@@ -124,15 +130,27 @@ SOY = group(
 )  # fmt: skip
 SOY_FRESH = group(
     """tofu = bean curd = beancurd = bean curd sheet, fermented tofu = fermented bean curd, silken tofu, smoked
-    tofu, tempeh, yuba = tofu skin, natto""",
+    tofu, yuba = tofu skin, natto""",
     A.SOY,
     perishable=True,
 )
+# Grown on soybeans alone, or with barley, wheat or oats among them.
+TEMPEH = group("tempeh", A.SOY, hidden=(A.WHEAT, A.BARLEY, A.OATS), perishable=True)
+BACON_OF_PLANTS = (
+    *group("~tofu bacon = ~soy bacon = ~soya bacon = ~tofu ham = ~soy chorizo = ~soya chorizo = ~soy jerky, ~soy ham",
+           A.SOY,
+           hidden=(A.WHEAT, A.EGGS, A.MILK, A.CELERY, A.MUSTARD, A.BARLEY), perishable=True, made=True),
+    *group("~tempeh bacon", A.SOY, hidden=(A.WHEAT, A.BARLEY, A.OATS), perishable=True, made=True),
+    *group("~coconut bacon", A.COCONUT, hidden=(A.SOY, A.WHEAT, A.SULPHITES), made=True),
+    *group("~mushroom bacon = ~carrot bacon = ~aubergine bacon = ~eggplant bacon = ~rice paper bacon = ~banana "
+           "peel bacon"
+           " = ~mushroom jerky", hidden=(A.SOY, A.WHEAT, A.BARLEY), made=True),
+)  # fmt: skip
 FALAFEL = group("falafel = felafel", hidden=(A.WHEAT, A.SESAME), made=True)
 
 SEEDS_AND_PULSES = (
     *NUTS, *NUT_MIXES, *PEANUTS, *PEANUT_SWEETS, *SIMIT, *SATAY, *COCONUT, *COCONUT_CREAM, *SESAME, *HALVA,
     *SESAME_MIXES, *MUSTARD,
-    *MUSTARD_POWDER, *HONEY_MUSTARD, *MUSTARD_PICKLES,
-    *LUPIN, *SEEDS, *MIXED_SEEDS, *PULSES, *SOY, *SOY_FRESH, *FALAFEL,
+    *MUSTARD_POWDER, *HONEY_MUSTARD, *MUSTARD_MAYONNAISE, *MUSTARD_PICKLES,
+    *LUPIN, *SEEDS, *MIXED_SEEDS, *PULSES, *SOY, *SOY_FRESH, *TEMPEH, *BACON_OF_PLANTS, *FALAFEL,
 )  # fmt: skip

@@ -76,11 +76,12 @@ SOY_SAUCES = group(
 )  # fmt: skip
 TAMARI = group("tamari = ~gluten free soy sauce", A.SOY, hidden=(A.WHEAT, From.ALCOHOL), made=True)
 MISO = group(
-    "miso = miso soup paste = barley miso = white miso = red miso = miso paste = brown miso",
+    "miso = miso soup paste = white miso = red miso = miso paste = brown miso",
     A.SOY,
     hidden=(A.BARLEY, A.WHEAT, From.ALCOHOL),
     made=True,
 )
+BARLEY_MISO = group("barley miso = mugi miso", A.SOY, A.BARLEY, hidden=(A.WHEAT, From.ALCOHOL), made=True)
 FISHY_SAUCES = group("brown table sauce", hidden=(A.FISH, A.BARLEY, A.WHEAT, A.SOY, A.CELERY, A.MUSTARD), made=True)
 SAUCES = (
     *group("~coconut amino, aquafaba"),
@@ -91,7 +92,7 @@ SAUCES = (
            hidden=(A.FISH, A.SULPHITES, A.MUSTARD)),
     *group("mirepoix = soffritto = soup vegetable = holy trinity, vegetable juice", A.CELERY),
     *group("giardiniera", A.CELERY, hidden=(A.MUSTARD, A.SULPHITES), made=True),
-    *group("tonkatsu sauce = okonomiyaki sauce = katsu sauce = katsu curry sauce = plum sauce", made=True,
+    *group("tonkatsu sauce = okonomiyaki sauce = katsu sauce = katsu curry sauce = plum sauce, ~duck sauce", made=True,
            hidden=(A.FISH, A.WHEAT, A.BARLEY, A.SOY, A.CELERY, A.MUSTARD, A.CRUSTACEANS, A.MOLLUSCS)),
     *group("lecithin", hidden=(A.SOY, A.EGGS)),
     *group("brown sauce, steak sauce", made=True,
@@ -103,12 +104,15 @@ SAUCES = (
            hidden=(A.CELERY, A.MUSTARD, A.SULPHITES, A.WHEAT, A.BARLEY, A.SOY, A.FISH, From.HONEY), made=True),
     *group(
         """mayonnaise = mayo = mayonaise, garlic mayonnaise = aioli = allioli, garlic rouille = rouille, gribiche =
-        sauce gribiche, tartare sauce = tartar sauce, caesar dressing, remoulade, salad cream""",
+        sauce gribiche, tartare sauce = tartar sauce, remoulade, salad cream""",
         A.EGGS,
            hidden=(A.MUSTARD, A.FISH, A.MILK, A.SOY, A.CELERY), perishable=True, made=True),
     *group(
+        "caesar dressing", A.EGGS, perishable=True, made=True,
+        hidden=(A.MUSTARD, A.FISH, A.MILK, A.SOY, A.CELERY, From.RAW_EGG)),
+    *group(
         "hollandaise = hollandaise sauce, bearnaise = bearnaise sauce = mousseline sauce = maltaise sauce",
-        A.EGGS, A.MILK, From.LACTOSE, hidden=(A.MUSTARD, A.SULPHITES), perishable=True, made=True),
+        A.EGGS, A.MILK, From.LACTOSE, hidden=(A.MUSTARD, A.SULPHITES, From.RAW_EGG), perishable=True, made=True),
     *group(
         """pesto = basil pesto = green pesto = pesto sauce = pesto genovese, red pesto = pesto rosso""",
         A.MILK, perishable=True, made=True,
@@ -131,7 +135,8 @@ SAUCES = (
            hidden=(A.EGGS, A.MILK, A.CELERY, From.ANIMAL_FAT, From.PORK)),
     *group("stuffing", made=True,
            hidden=(A.WHEAT, A.EGGS, A.MILK, A.CELERY, From.PORK, From.ANIMAL_FAT)),
-    *group("creamed horseradish, horseradish sauce", made=True,
+    *group("creamed horseradish", A.MILK, From.LACTOSE, hidden=(A.EGGS, A.MUSTARD, A.SULPHITES), made=True),
+    *group("horseradish sauce", made=True,
            hidden=(A.MILK, From.LACTOSE, A.EGGS, A.MUSTARD, A.SULPHITES)),
     *group("wasabi = wasabi paste", made=True, hidden=(A.MUSTARD, A.SOY, A.WHEAT)),
     *group("caper, caperberry, preserved lemon, artichoke heart, pickled ginger, pickled chilli",
@@ -175,5 +180,5 @@ COLOURS = (
 STORES = (
     *OILS, *CHILLI_OIL, *ANY_OIL, *SOY_OIL, *WINE_VINEGARS, *VINEGARS, *ANY_VINEGAR, *MALT_VINEGAR,
     *SALT_AND_SPICES, *PINK_PEPPER, *ASAFOETIDA,
-    *SPICE_MIXES, *SEASONINGS, *SOY_SAUCES, *TAMARI, *MISO, *FISHY_SAUCES, *SAUCES, *STOCKS, *COLOURS,
+    *SPICE_MIXES, *SEASONINGS, *SOY_SAUCES, *TAMARI, *MISO, *BARLEY_MISO, *FISHY_SAUCES, *SAUCES, *STOCKS, *COLOURS,
 )  # fmt: skip

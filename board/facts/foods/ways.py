@@ -43,19 +43,22 @@ WAYS = (
     *group(
         """au gratin = gratin = gratinated, gratineed = gratinee, cheese crusted, cheesy, cheesed, cheese
         topped, cheese filled = cheese stuffed, alfredo = alfredo sauce, dauphinoise, gratin dauphinois =
-        dauphinois, boulangere au gratin, rarebit = welsh rarebit, mornay = mornay
+        dauphinois, boulangere au gratin, mornay = mornay
         sauce, saag paneer style, raclette style""",
         *_MILK, hidden=(A.WHEAT, A.EGGS, From.RENNET, A.MUSTARD, A.BARLEY, From.ALCOHOL), made=True),
+    *group("rarebit = welsh rarebit = welsh rabbit", A.WHEAT, *_MILK, made=True,
+           hidden=(A.BARLEY, From.ALCOHOL, A.MUSTARD, A.FISH, A.EGGS, From.RENNET)),
     *group("polonaise = a la polonaise", A.EGGS, A.WHEAT, A.MILK, made=True),
     # with spinach and cheese; on its own, a biscuit of almonds
     *group("florentine = a la florentine", *_MILK, hidden=(A.ALMONDS, A.HAZELNUTS, A.WHEAT, A.EGGS), made=True),
     *group("thermidor", *_MILK, hidden=(A.WHEAT, A.EGGS, A.MUSTARD, From.ALCOHOL, A.CRUSTACEANS), made=True),
     *group("stroganoff, stroganov", *_MILK, hidden=(A.WHEAT, A.MUSTARD, From.ALCOHOL), made=True),
-    *group("carbonara = carbonara sauce", A.EGGS, *_MILK, From.PORK, hidden=(A.WHEAT, From.RENNET), made=True),
-    *group("kyiv, kiev = chicken kyiv style", A.WHEAT, *_MILK, hidden=(A.EGGS,), made=True),
+    *group("carbonara = carbonara sauce = carbonara style", A.EGGS, *_MILK, From.PORK, made=True,
+           hidden=(A.WHEAT, From.RENNET, From.RAW_EGG)),
+    *group("kyiv, kiev", A.WHEAT, *_MILK, hidden=(A.EGGS,), made=True),
     *group("cordon bleu", A.WHEAT, *_MILK, From.PORK, hidden=(A.EGGS,), made=True),
-    *group("wellington, en croute = in pastry = in puff pastry = pastry wrapped, coulibiac",
-           A.WHEAT, hidden=(A.EGGS, *_MILK, From.PORK), made=True),
+    *group("wellington, en croute = in pastry = in puff pastry = pastry wrapped", A.WHEAT,
+           hidden=(A.EGGS, *_MILK, From.PORK), made=True),
     *group("in blanket = in their blanket", From.PORK, made=True),
     *group("korma = korma sauce = korma paste", made=True,
            hidden=(A.ALMONDS, A.CASHEWS, A.COCONUT, A.PISTACHIOS, *_MILK, A.MUSTARD, A.CELERY)),
@@ -78,7 +81,7 @@ WAYS = (
     *group("miso glazed = miso marinated = miso roasted", A.SOY, hidden=(A.BARLEY, A.WHEAT, From.ALCOHOL), made=True),
     *group(
         """sweet and sour = sweet and sour sauce, kung pao = kung po, chow mein, stir fry sauce,
-        szechuan style = sichuan style, bulgogi, char siu = char siu sauce = chinese barbecue, adobo = adobo
+        szechuan style = sichuan style, bulgogi, ~char siu = ~char siu sauce = ~chinese barbecue, adobo = adobo
         sauce""",
         made=True,
         hidden=(A.SOY, A.WHEAT, A.SESAME, A.PEANUTS, A.CASHEWS, A.MOLLUSCS, A.CRUSTACEANS, A.FISH, A.EGGS,
@@ -87,7 +90,7 @@ WAYS = (
     *group("maple glazed = maple cured = maple roasted"),
     *group("mustard glazed = mustard crusted = devilled, deviled", A.MUSTARD, hidden=(A.WHEAT, *_MILK), made=True),
     *group("praline coated = praline topped", A.HAZELNUTS, hidden=(A.ALMONDS, *_MILK, A.PECANS), made=True),
-    *group("caesar = caesar style", A.EGGS, hidden=(A.FISH, *_MILK, A.MUSTARD), made=True),
+    *group("caesar = caesar style", A.EGGS, hidden=(A.FISH, *_MILK, A.MUSTARD, From.RAW_EGG), made=True),
     *group("nicoise = a la nicoise", A.FISH, hidden=(A.EGGS,), made=True),
     *group("puttanesca = alla puttanesca", A.FISH, made=True),
     *group("scalloped", hidden=(*_MILK, A.WHEAT), made=True),
@@ -95,7 +98,7 @@ WAYS = (
         """chasseur = a la chasseur = forestiere, mushroom chasseur""",
         From.ALCOHOL, hidden=(A.SULPHITES, A.WHEAT, A.MILK), made=True),
     *group("jugged", hidden=(From.ALCOHOL, A.WHEAT), made=True),
-    *group("tonnato = vitello tonnato", A.FISH, A.EGGS, made=True),
+    *group("tonnato = tonnato sauce", A.FISH, A.EGGS, made=True),
     *group(
         """beer braised = braised in beer = beer glazed, carbonnade, carbonade""",
         A.BARLEY, From.ALCOHOL, hidden=(A.WHEAT,), made=True),
@@ -105,7 +108,7 @@ WAYS = (
         mariniere, marchand de vin, madeira sauce, bordelaise, rum soaked = soaked in rum, sherried, spiked, tipsy,
         port glazed""",
         From.ALCOHOL, hidden=(A.SULPHITES, A.WHEAT, *_MILK), made=True),
-    *group("bacon wrapped = wrapped in bacon = larded, barded, carbonara style, pancetta wrapped, ham wrapped",
+    *group("bacon wrapped = wrapped in bacon = larded, barded, pancetta wrapped, ham wrapped",
            From.PORK, made=True),
     *group("anchovy stuffed", A.FISH, made=True),
     *group("chocolate coated = chocolate covered = chocolate dipped, enrobed", made=True,
