@@ -196,6 +196,8 @@ def _lifts(keys: Stems, n: int) -> tuple[int, frozenset[Trait]] | None:
         words = keys[start : n + 1]
         if (cleared := LIFTED_BY.get(" ".join(words))) is not None:
             return start, cleared
+        if words == ("sugar", "free"):
+            return start, frozenset()
         if words[-1] == "free" and (said := named(" ".join(words[:-1]))) is not None:
             return start, said.cleared
     return None

@@ -37,7 +37,7 @@ OF_MEAT = (
     *group("chicken fried steak = country fried steak", From.BEEF, A.WHEAT, raw="whole cut", perishable=True, made=True,
            hidden=(A.EGGS, *_MILK)),
     *group("beef olive = veal olive", From.BEEF, raw="ground meat", perishable=True, made=True,
-           hidden=(From.PORK, From.ANIMAL_FAT, A.WHEAT, A.EGGS, A.BARLEY, From.ALCOHOL, *_EU)),
+           hidden=(From.PORK, From.ANIMAL_FAT, A.WHEAT, A.EGGS, A.BARLEY, *_EU)),
     *group("steak tartare = beef tartare", From.BEEF, raw="ground meat", perishable=True, made=True,
            hidden=(A.EGGS, A.FISH, A.BARLEY, A.WHEAT, *_EU)),
     *group("beef carpaccio", From.BEEF, raw="whole cut", perishable=True, made=True,

@@ -121,6 +121,9 @@ MISLEADING = f"""
 
     dairy-free spread | | soy vegan egg nuts gluten
     milk-free spread | | soy vegan
+    sugar-free sweets | | vegan milk nuts
+    nut-free spread | | soy vegan
+    vegan spread | | soy milk
     vegan butter | | milk egg soy
     vegan cheese | | milk egg soy nuts
     vegan mayonnaise | | milk egg soy mustard
@@ -294,3 +297,40 @@ def test_a_dish_surely_holds_what_it_is_named_after(named: str, part: Allergen |
 )  # fmt: skip
 def test_a_dish_sold_raw_has_the_class_of_its_raw_food(food: str, raw: str | None) -> None:
     assert raw_class(food) == raw
+
+
+DISH = """\
+event: Test supper
+date: 2026-11-28
+zone: Europe/Dublin
+arrive: 18:30
+guests: ['Mia, pregnant', host]
+hands: {{host: {{hours: {{on the day: '9:00 - 23:30'}}}}}}
+courses: [{{course: Main, at: 19:15, dishes: [{{dish: Plate, ingredients: [{food!r}], steps: [{{step: {step}}}]}}]}}]
+"""
+
+
+@pytest.mark.parametrize(
+    ("food", "step", "wanted"),
+    [
+        ("500 g cookie dough", "roll it in balls, takes: 5 min", "NOT_SAFE"),
+        ("500 g cookie dough", "melt butter beside it, where: stovetop, takes: 5 min", "ASK"),
+        ("500 g cookie dough", "bake them, where: oven at 180 C, takes: 12 min", "SAFE"),
+        ("1 kg pizza dough", "top it, where: oven at 250 C, takes: 9 min", "SAFE"),
+        ("500 ml pancake batter", "fry the pancakes, where: stovetop, takes: 20 min", "SAFE"),
+        ("100 g trout roe", "spoon it out, takes: 5 min", "ASK"),
+        ("100 g pasteurised trout roe", "spoon it out, takes: 5 min", "SAFE"),
+        ("300 ml hollandaise (bought, pasteurised)", "spoon it over, takes: 5 min", "SAFE"),
+        ("300 g toad in the hole", "'heat it through', where: oven at 200 C, takes: 20 min, until: 75 C", "SAFE"),
+        ("300 g turkey rashers", "tear them over the leaves, takes: 5 min", "NOT_SAFE"),
+        ("300 g turkey rashers", "fry the rashers, where: stovetop, takes: 6 min", "ASK"),
+        ("1 kg beef olives", "braise the olives, where: oven at 160 C, takes: 2 h", "SAFE"),
+        ("1 kg beef olives", "fry the beef olives, where: stovetop, takes: 6 min", "ASK"),
+        ("2 rare steaks", "sear the steaks, where: stovetop, takes: 4 min", "NOT_SAFE"),
+    ],
+)
+def test_what_is_raw_by_its_name_is_safe_once_a_step_cooks_it(food: str, step: str, wanted: str) -> None:
+    file = read(DISH.format(food=food, step=step))
+
+    assert isinstance(file, PlanFile), file
+    assert matrix(file).answers[0, 0].verdict.name == wanted

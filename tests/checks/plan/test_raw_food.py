@@ -10,7 +10,7 @@ from board.checks.raw_food import raw_class_of
     [
         ("cod fillets with glimmer sauce", "fish"),
         ("chicken thighs, rubbed with zorgle", "poultry"),
-        ("steak tartare", "whole cut"),
+        ("steak tartare", "ground meat"),
         ("eggs, snarked", "eggs"),
         ("duck confit", None),
         ("sardines in oil", None),
