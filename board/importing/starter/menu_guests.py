@@ -142,16 +142,18 @@ class GuestList:
             names = (str(parse_guest(self.entries[each])["name"]) for each in (*others, n))
             self.shared.append((tail.strip("()[] ,:-"), tuple(names)))
 
-    def takes_up(self, piece: str) -> bool:
-        """Whether a piece outside a list says what some guest must not eat; it is then in."""
+    def takes_up(self, piece: str, *, by_name: bool = False) -> bool:
+        """Whether a piece outside a list says what some guest must not eat; it is then in. `by_name`: only if all in it
+        are named."""
         try:
-            if len(piece) > LONGEST_PIECE or stands_alone(piece):
+            if len(piece) > LONGEST_PIECE or stands_alone(piece) or (by_name and ":" in piece):
                 return False
             each = [parse_guest(part) for part in _parted(piece)]
         except ValueError:
             return False
         needs = [bool(one["avoids"] or one["diets"] or _is_told_unread(one)) for one in each]
-        joined = all(need or _BARE_NAME.fullmatch(str(one["name"])) for one, need in zip(each, needs, strict=True))
+        names = [_BARE_NAME.fullmatch(str(one["name"])) is not None for one in each]
+        joined = all(name or (need and not by_name) for name, need in zip(names, needs, strict=True))
         if not each or not needs[-1] or not joined:
             return False
         self.add([piece])

@@ -184,7 +184,8 @@ def _where_unread(pieces: list[str], *, counted: bool) -> int:
     word in it is one that the host is asked about."""
     for n, piece in enumerate(pieces[1:], start=1):
         tail = " ".join(pieces[n:])
-        is_name = piece[:1].isupper() or _SMALL.fullmatch(piece) or _HOLD in piece
+        capitals = len(piece) > 1 and piece.isupper() and is_of_health(piece)  # IBS
+        is_name = (piece[:1].isupper() and not capitals) or _SMALL.fullmatch(piece) or _HOLD in piece
         plain = pieces[0].islower() or counted  # names in small letters
         if is_name or piece in ("-", ":") or (plain and piece not in VERBS and not is_of_health(tail)):
             continue
