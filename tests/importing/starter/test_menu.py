@@ -227,7 +227,10 @@ def test_what_was_taken_for_each_is_marked_in_the_plan() -> None:
         ("Guests: Rae keto and Sol vegan", {"Rae": '"keto"', "Sol": "vegan"}),
         ("3 guests, Rae is diabetic", {"Rae": '"is diabetic"', "others": ""}),
         ("3 guests\nRae is diabetic", {"Rae": '"is diabetic"', "others": ""}),
-        ("3 guests\none oven\nRae is diabetic, Sol no pork", {"Rae": '"is diabetic"', "Sol": "no pork", "other": ""}),
+        (
+            "3 guests\none oven\nRae is diabetic, Sol nut allergy",
+            {"Rae": '"is diabetic"', "Sol": "no nuts", "other": ""},
+        ),
         ("3 guests, Rae and Sol have a nut allergy", {"Rae": "no nuts", "Sol": "no nuts", "other": ""}),
     ],
 )
