@@ -76,6 +76,7 @@ def guests_form(event: str, found: Matrix) -> GuestsForm:
                 "avoids": [*guest.avoids],
                 "diets": [*guest.diets],
                 "severe": [*guest.severe],
+                "not_understood": [*guest.unread],
             }
             for guest in found.guests
         ],

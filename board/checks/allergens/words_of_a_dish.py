@@ -105,10 +105,8 @@ def beside_its_ingredients(said: Sequence[Said], stuff: Sequence[Stuff], need: N
             source = sources_of(need, sorted(bad or often, key=str)) if bad or often else need.source
             mend = f"Write {each.words} among its ingredients, with what its label says; or take the word out."
             if not bad and not by_name:
-                source, mend = (
-                    f"{COMMON_PRACTICE}; {source}",
-                    ("Where what goes in holds none, write an ingredient with `free from` and what its label says."),
-                )
+                source = f"{COMMON_PRACTICE}; {source}"
+                mend = "Where what goes in holds none, write an ingredient with `free from` and what its label says."
             yield Reason(Verdict.ASK, need, "", why, source, each.loc, mend)
 
 

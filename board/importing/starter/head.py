@@ -64,7 +64,10 @@ class Head:
             self._answer("event", line.unmasked(text), line)
 
     def leave_out(self, said: str, line: Masked, note: Callable[[int, str], str] = words.menu_not_understood) -> None:
-        """Tells that a text is left out. Raises NotAMenu where it may say what a guest must not eat."""
+        """Tells that a text is left out, unless it says a need of somebody named. Raises NotAMenu where it may say what
+        a guest must not eat."""
+        if self.takes_up(said, line, by_name=True):
+            return
         if is_need(said):
             raise NotAMenu(line.number, words.menu_need(said))
         self.notes.append(note(line.number, said))
@@ -206,13 +209,18 @@ class Head:
     def _unknown(self, text: str, line: Masked) -> None:
         """A piece of a head's line that is none of its things: a guest's needs, the event's name, or told."""
         said = line.unmasked(text)
-        if self.guests.takes_up(said):
-            self.guests_line = line.number
+        if self.takes_up(said, line):
             return
         if "event" not in self.found and looks.is_event(said):
             self.name_it(text, line)
         else:
             self.leave_out(said, line)
+
+    def takes_up(self, said: str, line: Masked, *, by_name: bool = False) -> bool:
+        """Whether it says what somebody must not eat; they are then among the guests."""
+        if taken := self.guests.takes_up(said, by_name=by_name):
+            self.guests_line = line.number
+        return taken
 
     def _guest_label(self, text: str, line: Masked, *, with_host: bool) -> None:
         """`7`, `7 (Ada, coeliac; 6 others)` or the list alone."""

@@ -179,7 +179,7 @@ class _Reading:
             self._course(*found)
         elif not self._open and not ways.ways_for(text.text) and any(course_in(each.masked) for each in after):
             self._head.leave_out(text.unmasked(text.text), text)
-        else:
+        elif self._open or not self._head.takes_up(text.unmasked(text.text), text, by_name=True):
             self._dishes(line)
 
     def _opens_guests(self, line: Masked) -> bool:

@@ -142,19 +142,13 @@ class GuestList:
             names = (str(parse_guest(self.entries[each])["name"]) for each in (*others, n))
             self.shared.append((tail.strip("()[] ,:-"), tuple(names)))
 
-    def takes_up(self, piece: str) -> bool:
-        """Whether a piece outside a list says what some guest must not eat; it is then in."""
-        try:
-            if len(piece) > LONGEST_PIECE or stands_alone(piece):
-                return False
-            each = [parse_guest(part) for part in _parted(piece)]
-        except ValueError:
+    def takes_up(self, text: str, *, by_name: bool = False) -> bool:
+        """Whether a text outside a list says what some guest must not eat; it is then in. `by_name`: pieces between
+        commas, in which all are named."""
+        pieces = re.split(r"\s*[,;]\s*", text.strip(" .")) if by_name else [text]
+        if not all(_says_whose(piece, by_name=by_name) for piece in pieces):
             return False
-        needs = [bool(one["avoids"] or one["diets"] or _is_told_unread(one)) for one in each]
-        joined = all(need or _BARE_NAME.fullmatch(str(one["name"])) for one, need in zip(each, needs, strict=True))
-        if not each or not needs[-1] or not joined:
-            return False
-        self.add([piece])
+        self.add(pieces)
         return True
 
     def unread(self) -> list[tuple[str, str]]:
@@ -191,6 +185,20 @@ class GuestList:
         longer = f"{self.entries[n]}, {need}"
         parse_guest(longer)
         self.entries[n] = longer
+
+
+def _says_whose(piece: str, *, by_name: bool) -> bool:
+    """Whether a piece says what somebody, or the last of several joined by `and`, must not eat."""
+    try:
+        if len(piece) > LONGEST_PIECE or stands_alone(piece) or (by_name and ":" in piece):
+            return False
+        each = [parse_guest(part) for part in _parted(piece)]
+    except ValueError:
+        return False
+    needs = [bool(one["avoids"] or one["diets"] or _is_told_unread(one)) for one in each]
+    names = [_BARE_NAME.fullmatch(str(one["name"])) is not None for one in each]
+    known = all(name or (need and not by_name) for name, need in zip(names, needs, strict=True))
+    return bool(each) and needs[-1] and known
 
 
 _BARE_NAME = re.compile(r"[A-Z][\w'-]*(?:\s+[A-Z][\w'-]*)?")

@@ -8,13 +8,14 @@ VerdictWord = Literal["nothing found", "ask", "not safe"]
 
 
 class GuestForm(TypedDict):
-    """`severe`: which of these can be anaphylaxis."""
+    """`severe`: which of these can be anaphylaxis. `not_understood`: words to ask about, as written."""
 
     name: str
     count: Count
     avoids: list[str]
     diets: list[str]
     severe: list[str]
+    not_understood: list[str]
 
 
 class DishForm(TypedDict):

@@ -148,11 +148,16 @@ _OF_HEALTH = _pattern(
 _NO_NEED = _pattern(
     r"(?:is\s+)?" + _any("from", "of", "at", "next", "upstairs", "downstairs", "brings?", "comes?",
                          "arrives?", "leaves?", "helps?", "drives?", "sits?", "stays?", "lives?", "our", "my", "his",
-                         "her", "their", "late", "the host", "plus", "n[eé]e") + r"\b.*"
+                         "her", "their", "late", "the host", "plus", "n[eé]e", "family",
+                         r"neighbou?rs?", "(?:a )?friends?", "colleagues?", "boss", "m[uo]m", "dad", "mother", "father",
+                         "sister", "brother", "wife", "husband", "partner", "son", "daughter", "kids?", "children",
+                         "cousins?", "aunt", "uncle", "(?:flat|house)mate", "(?:boy|girl)friend", r"fianc\w+", "maybe",
+                         "tbc") + r"\b.*"
 )  # fmt: skip
 VERBS = frozenset((
     "is", "are", "was", "were", "has", "have", "had", "takes", "take", "eats", "eat", "keeps", "keep", "needs", "need",
     "avoids", "avoid", "drinks", "drink", "does", "do", "cannot", "can't", "must", "who", "both", "each",
+    "likes", "loves",
 ))  # fmt: skip
 
 

@@ -132,13 +132,25 @@ def parse_guest(text: str) -> dict[str, object]:
 
 def _taken_apart(text: str, as_written: Callable[[str], str]) -> tuple[str, list[Said]]:
     """The name, with its held words, and all that is said of it."""
-    text = _BRACKETS.sub(lambda it: f"{_SOFT}{it[1]}{_SOFT}" if it[1].strip() and _all_of(it[1]) else it[0], text)
+    text = _BRACKETS.sub(_bracketed, text)
     first, *rest = re.split(rf"[,;{_SOFT}]", text)
     name, found = _name_and_needs(" ".join(first.split()))
     for piece in rest:
         if piece.strip() or _SOFT not in text:
             found += _all_of(as_written(piece)) or _refused(as_written(piece), name)
     return name, found
+
+
+def _bracketed(match: re.Match[str]) -> str:
+    """Brackets of which something is read, marked; what else stands between their commas is to be asked about."""
+    pieces = [piece.strip() for piece in match[1].split(",") if piece.strip()]
+    if pieces and _all_of(match[1]):
+        return f"{_SOFT}{match[1]}{_SOFT}"
+    known = [bool(_all_of(piece)) for piece in pieces]
+    if len(pieces) < 2 or not all(fits or is_unread_need(piece) for fits, piece in zip(known, pieces, strict=True)):
+        return match[0]
+    told = (piece if fits else f"ask about {piece}" for fits, piece in zip(known, pieces, strict=True))
+    return f"{_SOFT}{', '.join(told)}{_SOFT}"
 
 
 def _name_and_needs(first: str) -> tuple[str, list[Said]]:
@@ -168,15 +180,22 @@ def _name_and_needs(first: str) -> tuple[str, list[Said]]:
                 break
     if not found and (n := _where_unread(pieces, counted=bool(count))):
         pieces, found = pieces[:n], [Said(unread=(_bare(pieces[n:]),))]
+    verb = next((n for n, piece in enumerate(pieces) if n and piece in VERBS), 0) if found and not count else 0
+    if verb and (more := [piece for piece in pieces[verb + 1 :] if piece not in _HARDLY]):
+        found = [*found, Said(unread=(" ".join([pieces[verb], *more]),))]
+    pieces = pieces[: verb or None]
     while len(pieces) > 1 and (pieces[-1] in ("+", "&", "-", ":", "and", "a", "an") or pieces[-1] in VERBS):
         pieces.pop()
     _ask_about(pieces, counted=bool(count))
-    name = " ".join(pieces)
+    name = " ".join(pieces).rstrip(" :")
     if pieces and pieces[0].casefold() == "baby" and not found:
         found = [Said(diets=("infant",), read=(HowRead("read-as", "baby", "infant"),))]
-    if not count and (more := _beyond_a_name(pieces)):
-        found = [*found, Said(read=(HowRead("part-of-name", more),))]
+    if not count and (beyond := _beyond_a_name(pieces)):
+        found = [*found, Said(read=(HowRead("part-of-name", beyond),))]
     return f"{count} {name}".strip(), found
+
+
+_HARDLY = frozenset(("a", "an", "the", "and", "nearly", "mostly", "almost", "very", "now", "also", "all", *VERBS))
 
 
 def _where_unread(pieces: list[str], *, counted: bool) -> int:
@@ -184,7 +203,8 @@ def _where_unread(pieces: list[str], *, counted: bool) -> int:
     word in it is one that the host is asked about."""
     for n, piece in enumerate(pieces[1:], start=1):
         tail = " ".join(pieces[n:])
-        is_name = piece[:1].isupper() or _SMALL.fullmatch(piece) or _HOLD in piece
+        capitals = len(piece) > 1 and piece.isupper() and is_of_health(piece)  # IBS
+        is_name = (piece[:1].isupper() and not capitals) or _SMALL.fullmatch(piece) or _HOLD in piece
         plain = pieces[0].islower() or counted  # names in small letters
         if is_name or piece in ("-", ":") or (plain and piece not in VERBS and not is_of_health(tail)):
             continue

@@ -116,6 +116,21 @@ def test_each_code_has_a_plan_that_is_wrong_and_one_that_is_right(case: str) -> 
         assert told(plan(guest, GOOD, right)) == []
 
 
+@pytest.mark.parametrize(
+    "guest", ["Ines mashed food only", "Ines takes heart tablets", "Ines (nursing)", "Ines, ask about IBS"]
+)
+def test_what_is_said_and_not_understood_is_asked_about_once_and_no_dish_is_cleared(guest: str) -> None:
+    file = plan(guest, GOOD)
+
+    found = told(file)
+
+    (unread,) = file.plan.guests[0].unread
+    assert [(snag.code, snag.weight) for snag in found] == [("guests 4", Weight.ASK)]
+    assert found[0].message.startswith(f'what must be left out for Ines: "{unread}"?')
+    assert matrix(file).answers[0, 0].verdict.name == "ASK"
+    assert told(plan("Ines from next door", GOOD)) == []
+
+
 def test_a05_a_dish_without_its_ingredients_is_asked_about_once_for_all() -> None:
     text = HEAD.replace("GUEST", "'Ines, no milk', 'Tomas, vegan'") + DISH.replace(
         "        ingredients:\nINGREDIENTS\n", ""

@@ -225,8 +225,13 @@ def test_what_was_taken_for_each_is_marked_in_the_plan() -> None:
         ("Guests: Rae diabetic", {"Rae": '"diabetic"'}),
         ("Guests: Rae, diabetic", {"Rae": '"diabetic"'}),
         ("Guests: Rae keto and Sol vegan", {"Rae": '"keto"', "Sol": "vegan"}),
+        ("3 guests, Rae is diabetic", {"Rae": '"is diabetic"', "others": ""}),
         ("3 guests\nRae is diabetic", {"Rae": '"is diabetic"', "others": ""}),
-        ("3 guests\nRae and Sol have a nut allergy", {"Rae": "no nuts", "Sol": "no nuts", "other": ""}),
+        (
+            "3 guests\none oven\nRae is diabetic, Sol nut allergy",
+            {"Rae": '"is diabetic"', "Sol": "no nuts", "other": ""},
+        ),
+        ("3 guests, Rae and Sol have a nut allergy", {"Rae": "no nuts", "Sol": "no nuts", "other": ""}),
     ],
 )
 def test_a_need_that_is_not_understood_is_kept_with_its_guest_and_told(said: str, whose: dict[str, str]) -> None:
