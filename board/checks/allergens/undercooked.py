@@ -262,12 +262,6 @@ def _cooks_dough(step: Step) -> bool:
     return in_oven or bool(_said((step.step,), COOKS_DOUGH))
 
 
-def _cooks_dough(step: Step) -> bool:
-    ways = [way.where for way in (step, *step.or_) if way.where is not None]
-    in_oven = bool(ways) and all(where.place == "oven" and not where.off for where in ways)
-    return in_oven or bool(_said((step.step,), COOKS_DOUGH))
-
-
 def _is_pasteurised(stuff: Stuff) -> bool:
     return bool(re.search(r"(?<!un)(?<!not )\bpasteuri[sz]ed\b", folded(stuff.written)))
 

@@ -94,13 +94,14 @@ def taken_apart(menu: Menu, stays: Callable[[str], bool]) -> Menu:
 
 
 def told_beside(menu: Menu, choose: Choose) -> Menu:
-    """The menu with notes of what is bought beside its dishes, and of what in their names nobody knows. `choose`: the
-    way of a dish; None where none is taken."""
+    """The menu with notes of what is bought beside its dishes, and of what in their names nobody knows, or may make
+    another dish of it. `choose`: the way of a dish; None where none is taken."""
     ways_of = [(dish, way) for course in menu.courses for dish in course.dishes if (way := choose(dish)) is not None]
     bought = [food for dish, way in ways_of for food in ways.served_with(dish, way)]
     unknown = [(piece, dish) for dish, way in ways_of for piece in ways.left_out(dish, way)]
     notes = [words.menu_bought_beside(list(dict.fromkeys(bought)))] if bought else []
     notes += [words.menu_not_in_it(piece, dish) for piece, dish in unknown]
+    notes += [words.menu_taken_for(dish, name) for dish, way in ways_of if (name := ways.taken_for(dish, way))]
     return replace(menu, notes=(*menu.notes, *notes))
 
 

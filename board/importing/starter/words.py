@@ -127,6 +127,10 @@ def menu_bought_beside(foods: Sequence[str]) -> str:
     return f"bought and served with a dish: {'; '.join(foods)}; what you make is a dish of its own, after a semicolon"
 
 
+def menu_taken_for(dish: str, way: str) -> str:
+    return f"{dish!r} is taken for {way}: look at it"
+
+
 def menu_not_in_it(piece: str, dish: str) -> str:
     return f"{piece!r} is not known, so it is in no ingredient and no step of {dish!r}"
 

@@ -10,9 +10,10 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from board.facts.food import facts
-from board.facts.phrases import stems
+from board.facts.mentions import mentioned
+from board.facts.phrases import COOKED, LINKS, NEUTRAL, PARTS, holds, stem, stems, words_of
 from board.facts.sections import section_of
-from board.importing.ways.families import bought, doughs, fish, meat, starters, stores, sweets, vegetables
+from board.importing.ways.families import bought, doughs, fish, meat, other_dishes, starters, stores, sweets, vegetables
 from board.importing.ways.main_food import NamedFood, foods_in
 from board.importing.ways.pattern import Pattern
 
@@ -120,6 +121,8 @@ def goes_into_it(piece: str) -> bool:
 def _ranked(dish: str) -> list[tuple[tuple[int, int, int, int], int, Pattern]]:
     """Each phrase that is found: how telling (0 the thing and not aside, kind of words, longest, last), its number."""
     words, head = stems(dish), _head(dish)
+    if any(holds(stems(the_thing(dish)), name) for name in _others()):
+        return []
     food = main_food(dish)
     ranked: list[tuple[tuple[int, int, int, int], int, Pattern]] = []
     for number, phrase in enumerate(_phrases()):
@@ -131,6 +134,25 @@ def _ranked(dish: str) -> list[tuple[tuple[int, int, int, int], int, Pattern]]:
             kind = _INSIDE if phrase.kind == _THING and end < head else phrase.kind
             ranked.append(((aside, kind, -len(phrase.stems), -end), number, phrase.pattern))
     return sorted(ranked, key=lambda each: each[:2])
+
+
+@functools.cache
+def _others() -> tuple[tuple[str, ...], ...]:
+    return tuple(stems(name) for name in other_dishes.NAMES)
+
+
+def unsaid(dish: str) -> tuple[str, ...]:
+    """The words of the thing itself that say nothing to the way it was found by: no food, no way, no plain word."""
+    ranked = _ranked(dish)
+    if not ranked:
+        return ()
+    _, number, pattern = ranked[0]
+    own = {stem for each in (*pattern.words, *pattern.done, *pattern.alone) for stem in stems(each)}
+    foods = {stem for each in named_foods(dish) for stem in stems(each.said)}
+    foods |= {stem for each in mentioned(the_thing(dish)) for stem in each.words}
+    foods |= {stem for piece in beside(dish) for stem in stems(piece)}
+    said = own | foods | _said_done() | set(_phrases()[number].stems) | NEUTRAL | COOKED | LINKS | PARTS
+    return tuple(word for word in words_of(the_thing(dish)) if stem(word) not in said and not word.isdecimal())
 
 
 def the_thing(dish: str) -> str:

@@ -134,13 +134,21 @@ def foods_in(dish: str, done: Sequence[tuple[str, ...]], forms: Sequence[tuple[s
     passes = (taken | (FORMS - _ALSO_FOODS) | shapes, taken | (FORMS - _ALSO_FOODS), taken)
     found: dict[str, NamedFood] = {}
     first = (*_read(_COMPOUND.sub(r"\1", dish), passes[0]), *_read(dish, passes[0]))
-    meant = tuple(_meant(dish, {word for each in first for word in stems(each.said)}))
-    for each in meant or (*first, *_read(dish, passes[1]), *_read(dish, passes[2])):
+    gap = _GOES_WITH.search(dish)
+    thing = stems(dish[: gap.start()] if gap is not None else dish)
+    own = [each for each in first if holds(thing, stems(each.said))]
+    meant = tuple(_meant(dish, {word for each in own for word in stems(each.said)}))
+    beside = tuple(each for each in first if each not in own)
+    read = (*first, *_read(dish, passes[1]), *_read(dish, passes[2]))
+    if meant:  # a chocolate and pear tart is of pears
+        read = (*beside, *meant) if gap is not None and gap[0].strip().casefold() == "and" else (*meant, *beside)
+    for each in read:
         if not any(holds(stems(known), stems(each.said)) or holds(stems(each.said), stems(known)) for known in found):
             found[each.said] = each
     return tuple(found.values())
 
 
+_GOES_WITH = re.compile(r"\s*,\s*|\s+(?:with|and|in|on)\s+", re.IGNORECASE)
 _SQUASH = re.compile(
     r"^((?:roast(?:ed)?|baked|spiced|stuffed|creamy)\s+|)squash\b", re.IGNORECASE
 )  # orange squash is drunk

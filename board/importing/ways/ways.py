@@ -23,6 +23,7 @@ from board.importing.ways.finding import (
     named_foods,
     only_bought,
     the_thing,
+    unsaid,
 )
 from board.importing.ways.going_with import GoingWith, going_with, is_shape
 from board.importing.ways.main_food import (
@@ -45,6 +46,7 @@ LONGEST_FOOD = 40
 VEGETABLES = "200 g vegetables (veg)"  # a head, where the name only says that there is no meat in it
 BESIDE, SERVED = "{beside}", "{served}"
 PLATE = by_hand("plate", 4, 5, 7)
+_FILLINGS = frozenset(stems("cream custard milk mascarpone curd ganache"))  # they make a cake spoil
 _BY_NAME = {pattern.name: pattern for pattern in PATTERNS}
 
 
@@ -116,6 +118,14 @@ def _going(dish: str, way: Way) -> GoingWith:
     return _Writer(dish, _BY_NAME[way.name], ONE).beside if way.name in _BY_NAME else GoingWith()
 
 
+def taken_for(dish: str, way: Way) -> str | None:
+    """The way's name, where words of the dish's name say that it may be another dish; else None."""
+    pattern = _BY_NAME.get(way.name)
+    if pattern is None or pattern not in found(dish)[:1] or pattern in bought.FAMILY or pattern.bought:
+        return None
+    return way.name if unsaid(dish) else None
+
+
 def says_bought(piece: str) -> bool:
     """Whether the words say that something is bought, and nothing else: `from the bakery`."""
     return only_bought(piece)
@@ -139,7 +149,8 @@ def dish_lines(dish: str, way: Way | None, at: Setting) -> list[str]:
     pattern = next((each for each in (asked, *found(dish)) if _fits(each, at)), None)
     if pattern is None:
         return _bare(dish, at, words.way_needs(asked.name, _lacks(asked, at)))
-    remark = "" if pattern is asked else words.way_instead(pattern.name, asked.name, _lacks(asked, at))
+    doubt = words.way_taken_for(way.name) if taken_for(dish, way) is not None else ""
+    remark = doubt if pattern is asked else words.way_instead(pattern.name, asked.name, _lacks(asked, at))
     return list(_Writer(dish, pattern, at).lines(remark))
 
 
@@ -194,6 +205,9 @@ class _Writer:
             self.others = [line for line in self.others if not holds(stems(self.it), stems(_plain(line)))]
         listed = stems(" . ".join([self.main, *self.others]))
         self.beside = going_with(dish, pattern, self.known, listed)
+        parts = [facts(food.said) for food in (*self.beside.into, *self.beside.served)]
+        spoils = any(part is not None and part.perishable and not seasons(part.name) for part in parts)
+        self.filled = pattern.course == "sweet" and (spoils or bool(_FILLINGS.intersection(stems(dish))))
         self.plated = bool(self.beside.served) and not pattern.steps[-1].by_hand
 
     def _suiting(self, foods: tuple[NamedFood, ...]) -> NamedFood | None:
@@ -297,7 +311,8 @@ class _Writer:
         yield "reheats", "yes" if step.reheats else "", True, ""
         yield "until", step.until, True, ""
         yield "cools", step.cools, True, ""
-        yield "perishable", "no" if step.perishable is False else "", True, ""
+        spoils = self.filled and step.keeps.endswith("in the room")
+        yield "perishable", "no" if step.perishable is False and not spoils else "", True, ""
         yield "look for", scalar(self._said(step.look)) if step.look else "", False, ""
         yield "best within", step.best, True, ""
         yield "keeps", self._keeps(step), True, ""
@@ -343,6 +358,8 @@ class _Writer:
         return ", ".join([place, *tools]), ""
 
     def _keeps(self, step: Step) -> str:
+        if self.filled and step.perishable is False and step.keeps.endswith("in the room"):
+            return "1 day in the fridge" if "day" in step.keeps else "1 h in the room"
         if "stovetop" in step.keeps and not self.at.rings:
             return step.keeps.partition(" on the stovetop")[0] + " hot"
         return step.keeps

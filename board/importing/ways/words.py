@@ -29,6 +29,10 @@ def plate_with(it: str, foods: Sequence[str]) -> str:
     return serve_with(f"plate the {it}", foods)
 
 
+def way_taken_for(way: str) -> str:
+    return f"taken for {way}: look at it"
+
+
 def way_needs(way: str, lacks: str) -> str:
     return f"{way} needs {lacks}, and there is none: write its steps"
 

@@ -83,3 +83,15 @@ def test_no_word_of_a_dish_is_lost(dish: str) -> None:
             words = [word for word in stems(piece) if word not in NEUTRAL]
             wanted = words[:-1] if words[-1] == "sauce" else words[-1:]  # a sauce is made of its food
             assert piece in told or all(holds(plan, (word,)) for word in wanted), (piece, told)
+
+
+@pytest.mark.parametrize(
+    ("dish", "main"),
+    [
+        ("chocolate cake with orange", "dark chocolate"),
+        ("steak with anchovies", "beef steaks"),
+        ("moussaka with feta", "minced lamb"),
+    ],
+)
+def test_what_a_dish_is_known_to_be_made_of_stays_in_it_whatever_stands_beside(dish: str, main: str) -> None:
+    assert any(main in line for line in written(dish) if line.startswith("    - "))
