@@ -104,7 +104,10 @@ class _Line:
         name = _one_word(dish.dish)
         head = _BESIDE.split(name, maxsplit=1)[0]
         foods = frozenset(word for food in self._foods() for word in stems(_one_word(food)))
-        self.whole = frozenset(stems(head)[-1:]) - foods
+        last = frozenset(stems(head)[-1:])
+        if "ingredients" not in self.dish.model_fields_set:
+            foods -= last  # what the dish is called is all of it, and no food beside others
+        self.whole = last - foods
         self.head = frozenset(stems(head))
         self.said: dict[str, _Said] = {}
         self.made: dict[str, frozenset[str]] = {}

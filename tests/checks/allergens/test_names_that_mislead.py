@@ -314,7 +314,7 @@ courses: [{{course: Main, at: 19:15, dishes: [{{dish: Plate, ingredients: [{food
     ("food", "step", "wanted"),
     [
         ("500 g cookie dough", "roll it in balls, takes: 5 min", "NOT_SAFE"),
-        ("500 g cookie dough", "melt butter beside it, where: stovetop, takes: 5 min", "ASK"),
+        ("500 g cookie dough", "melt butter beside it, where: stovetop, takes: 5 min", "NOT_SAFE"),
         ("500 g cookie dough", "bake them, where: oven at 180 C, takes: 12 min", "SAFE"),
         ("1 kg pizza dough", "top it, where: oven at 250 C, takes: 9 min", "SAFE"),
         ("500 ml pancake batter", "fry the pancakes, where: stovetop, takes: 20 min", "SAFE"),

@@ -186,3 +186,40 @@ def test_it_is_asked_only_of_a_step_whose_words_leave_it_open(plan_from: PlanFro
     found = doubts(file.plan, {id_: task.node for id_, task in file.filled.tasks.items()}, file.filled.links)
 
     assert [each.then for each in found] == ([("serve/course",)] if OPEN[step] else [])
+
+
+@pytest.mark.parametrize(
+    ("dish", "first", "then"),
+    [
+        ("Lentil terrine", "press the lentils into the mould", "set the terrine"),
+        ("Bread pudding", "soak the bread", "steam the pudding"),
+        ("Apple crumble", "cut the apples", "warm the crumble"),
+    ],
+)
+def test_a_dish_without_ingredients_is_the_whole_of_what_its_steps_call_by_its_name(
+    plan_from: PlanFrom, dish: str, first: str, then: str
+) -> None:
+    file = plan_from(
+        f"""
+        event: Supper
+        date: 2026-11-28
+        zone: Europe/Dublin
+        arrive: 18:30
+        guests: [4 guests]
+        hands:
+          host:
+            hours: {{on the day: '9:00 - 23:00'}}
+        courses:
+          - course: Main
+            at: 19:30
+            dishes:
+              - dish: {dish}
+                perishable: no
+                steps:
+                  - {{step: {first}, takes: 20 min, keeps: 1 h in the room}}
+                  - {{step: {then}, where: stovetop, takes: 1 h, attended: 2 min at the start}}
+        """
+    )
+    served = [link.first for link in file.filled.links if link.second.startswith("serve/") and link.takes_up]
+
+    assert [each for each in served if first.replace(" ", "-") in each] == []
