@@ -183,11 +183,11 @@ def _verdict(plan: Assessed, moved: Sequence[tuple[Slot, Slot]], whole: bool, la
     given_up = said.all_given_up(sheet)
     told = len(given_up) if whole or len(given_up) <= MOST_GIVEN_UP else MOST_GIVEN_UP - 1
     unsaid = [name for each in plan.file.filled.assumed if each.kind == "hands-throughout" for name in each.about]
-    lines = [*first]
-    lines += [f"  {words.hands_unsaid([one_line(name, 60) for name in unsaid])}"] if unsaid and given_up else []
+    lines = [f"  {words.hands_unsaid([one_line(name, 60) for name in unsaid])}"] if unsaid and given_up else []
     lines += [f"  {one_line(line)}" for line in given_up[:told]]
     if told < len(given_up):
         lines.append(f"  {words.more_given_up(len(given_up) - told)}")
+    lines += first
     lines.append(f"  {words.away_from_guests(as_planned(sheet))}")
     lines += [f"  {one_line(line)}" for line in without_rest(sheet)]
     if not sheet.proved:
