@@ -29,7 +29,7 @@ def going_with(dish: str, pattern: Pattern, main: NamedFood | None, listed: tupl
         [stems(each) for each in pattern.words] if pattern.course == "drink" and not pattern.food else []
     )  # an espresso holds no more of it
     named = [each for each in named_foods(dish) if each != main and not holds(listed, stems(each.said))]
-    named = [each for each in named if stems(each.said) not in itself]
+    named = [each for each in named if stems(each.said) not in (*itself, stems(dish))]  # meringues are made, not bought
     as_it_is = pattern.bought or pattern.course in ("drink", "cheese")  # what stands beside these is not cooked
     served: list[NamedFood] = []
     into = [each for each in named if not each.made]

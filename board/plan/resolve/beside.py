@@ -45,6 +45,14 @@ _OUT_OF_FREEZER = re.compile(r"\b(?:scoop|quenelle|soften|unmould|unmold|turn ou
 _PARTS = listed_words(
     "sauce gravy jus dressing vinaigrette custard syrup salsa mayonnaise mayo aioli pesto coulis caramel croutons mash"
 )
+# What some of these are made of: `bake the custards` goes on with yolks and cream that were whisked together.
+_MADE_OF = {
+    part: listed_words(foods)
+    for part, foods in (
+        ("custard", "egg yolk milk cream"), ("mayonnaise", "egg yolk"), ("mayo", "egg yolk"), ("aioli", "egg yolk"),
+        ("caramel", "sugar"), ("syrup", "sugar"), ("pesto", "basil"), ("crouton", "bread"), ("mash", "potato celeriac"),
+    )
+}  # fmt: skip
 _ANY_FOOD = listed_words("meat joint bird fish roast food mix mixture piece half pan tray rack plate bowl dish paper")
 _DONE_TO_IT = re.compile(
     rf"{_CLAUSE}(?:rest|carve|slice|cut|drain|strain|scoop|peel|let|leave|keep|hold|turn|chill|cool)\b"
@@ -196,7 +204,7 @@ class _Line:
         if workings.makes_no_food(folded(then.name)):
             return False
         made, after = self.made[first.id], self._said(then)
-        own = after.done_to - made
+        own = after.done_to - made - {part for part, foods in _MADE_OF.items() if made & foods}
         named = (after.about | self._used(then)) & (made | self.whole)
         return not own or bool(named) or after.joins
 

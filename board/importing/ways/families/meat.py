@@ -302,7 +302,7 @@ IN_PASTRY = Pattern(
     ingredients=a_head("70 g puff pastry (chilled), 60 g mushrooms (veg), 8 g butter (dairy), 1/8 eggs, baked "
         "through (dairy), to taste salt, to taste black pepper (store cupboard)"),
     steps=(
-        on_ring("fry the mushrooms dry", 14, 17, 22, tool="frying pan", keeps="1 h in the room",
+        on_ring("fry the mushrooms dry", 14, 17, 22, tool="frying pan", keeps="90 min in the room",
             look="no water left in the pan", uses=("mushrooms", "butter", "salt")),
         on_ring("brown the {it}", 8, 10, 13, tool="frying pan", grows=True, keeps="10 min in the room",
             uses=("{it}", "pepper"), how="On every side and no more."),
