@@ -15,7 +15,7 @@ from board.evening.hands import called
 from board.evening.insist import at_table, insistence
 from board.evening.readings import held_since, last_reading, wants_reading
 from board.evening.state import CallKey, State
-from board.evening.unheated import unheated
+from board.evening.unheated import left_cold, unheated
 from board.sheet import said
 from board.sheet.company import host_of
 from board.sheet.left import keeps
@@ -107,6 +107,7 @@ class Viewer:
         self.zone = ZoneInfo(sheet.zone)
         self.slots = sheet.by_id()
         self.standings = Standings(self.slots, self.clock)
+        self._cold: tuple[State, bool] | None = None  # a state, and whether anything in it was left unheated
         self._amounts: dict[str, str] = {}  # by slot, once they were asked for: no tick changes them
         self.dangers: dict[str, list[str]] = {}  # by a step's name
         for each in sheet.cautions:
@@ -212,7 +213,9 @@ class Viewer:
 
     def _unheated(self, call: Call, at: Present) -> list[str]:
         """What in it was to be heated through and was left out."""
-        found = unheated(at.state, call.slot) if call.part == "start" else ()
+        if self._cold is None or self._cold[0] is not at.state:
+            self._cold = at.state, any(left_cold(at.state, slot) for slot in self.sheet.slots)
+        found = unheated(at.state, call.slot) if call.part == "start" and self._cold[1] else ()
         return [
             words.not_heated(
                 one_line(each.slot.name, 40),
