@@ -1,15 +1,12 @@
 """Opens a plan at the planning table: its file, the process beside, and the screen put together."""
 
 from pathlib import Path
-from tempfile import gettempdir
 from textwrap import dedent
 from typing import TYPE_CHECKING
 
-from platformdirs import user_data_path
-
 from board.app import words
 from board.app.dishes import from_shelf, shelf
-from board.app.rewriting import rewritten
+from board.app.rewriting import put_aside, rewritten
 from board.app.terminal import tell
 from board.base.clock import WallClock
 from board.base.errors import Trouble
@@ -17,10 +14,8 @@ from board.base.exits import ExitCode
 from board.base.plain import one_line
 from board.base.signals import ending_in_order
 from board.files.claims import claimed
-from board.files.paths import APP
 from board.files.plans import read_bytes, read_text, write_plan
 from board.files.preferences import read_settings, settings_file
-from board.files.whole import write_aside
 from board.importing.starter.menu_courses import usual_way
 from board.importing.ways.ways import Setting, dish_lines
 from board.plan.edit.save import CannotEdit
@@ -140,7 +135,5 @@ def _put_aside(path: Path, desk: Desk) -> str:
     nothing."""
     if desk.looking_on or not desk.planning.unsaved:
         return ""
-    ending = f"unsaved-{WallClock().now().date().isoformat()}"
-    others = (user_data_path(APP), Path(gettempdir()))
-    aside = write_aside(path, ending, desk.planning.text.encode(errors="replace"), others)
+    aside = put_aside(path, desk.planning.text, WallClock().now().date().isoformat())
     return words.table_unsaved(one_line(path), one_line(desk.unwritten), "" if aside is None else one_line(aside))

@@ -3,10 +3,14 @@
 import difflib
 from contextlib import suppress
 from pathlib import Path
+from tempfile import gettempdir
+
+from platformdirs import user_data_path
 
 from board.app import words
 from board.base.errors import Trouble
 from board.base.plain import one_line
+from board.files.paths import APP
 from board.files.plans import write_plan
 from board.log.disk import write_next_free
 
@@ -22,6 +26,15 @@ def rewritten(path: Path, old: str, new: str, date: str) -> tuple[list[str], Pat
         raise
     lines = difflib.unified_diff(old.splitlines(), new.splitlines(), lineterm="", n=0)
     return [line for line in lines if line[:1] in "+-" and line[:3] not in ("+++", "---")], copy
+
+
+def put_aside(path: Path, text: str, date: str) -> Path | None:
+    """What could not be written into a plan, in a new file named by it and the `date`: beside it, else in the first
+    folder of ours that takes it; None if none does. Raises nothing."""
+    for folder in (path.absolute().parent, user_data_path(APP), Path(gettempdir())):
+        with suppress(OSError, ValueError):
+            return write_next_free(folder / f"{path.name}.unsaved-{date}", text.encode(errors="replace"))
+    return None
 
 
 def _backup(path: Path, date: str) -> Path:

@@ -2,22 +2,17 @@
 
 from dataclasses import replace
 from pathlib import Path
-from tempfile import gettempdir
 from typing import TYPE_CHECKING
 
-from platformdirs import user_data_path
-
 from board.app import words
-from board.app.rewriting import rewritten
+from board.app.rewriting import put_aside, rewritten
 from board.base.clock import WallClock
 from board.base.errors import Trouble
 from board.base.plain import one_line
 from board.checks.plan.guesses import Guess
 from board.checks.plan.guesses import guesses as guesses_of
-from board.files.paths import APP
 from board.files.plans import plan_in, read_text
 from board.files.preferences import read_settings, settings_file
-from board.files.whole import write_aside
 from board.plan.edit.edit_guesses import SettleStep, retyped
 from board.plan.edit.edits import CannotEdit, Together
 from board.plan.load import PlanFile
@@ -78,8 +73,6 @@ def write(
             return rewritten(path, text, new, today)[1], len(answers) - len(kept)
         return rewritten(path, old, with_answers(old, file, guesses, answers), today)[1], 0
     except Trouble as trouble:
-        made = with_answers(old, file, guesses, answers).encode(errors="replace")
-        others = (user_data_path(APP), Path(gettempdir()))
-        aside = write_aside(path, f"unsaved-{today}", made, others)
+        aside = put_aside(path, with_answers(old, file, guesses, answers), today)
         kept_in = words.settled_aside(one_line(aside)) if aside is not None else words.SETTLED_LOST
         raise Trouble(f"{trouble}\n    {kept_in}", trouble.code) from None

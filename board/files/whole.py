@@ -2,8 +2,7 @@
 
 import os
 import sys
-from collections.abc import Callable, Iterable
-from contextlib import suppress
+from collections.abc import Callable
 from pathlib import Path
 
 from board.base import words as shared
@@ -11,7 +10,7 @@ from board.base.errors import Trouble, why_of
 from board.base.plain import one_line
 from board.files import words
 from board.files.plans import make_alike, read_bytes
-from board.log.disk import place_new, replace_whole, write_next_free
+from board.log.disk import place_new, replace_whole
 
 STDOUT = Path("-")
 NEW_FILE_MODE = 0o666  # minus the bits of the user's umask
@@ -53,15 +52,6 @@ def write_new(path: Path, data: bytes) -> None:
         raise Trouble(shared.is_there_already(one_line(path))) from None
     except (OSError, ValueError) as wrong:
         raise _failed(path, wrong) from None
-
-
-def write_aside(path: Path, ending: str, data: bytes, others: Iterable[Path]) -> Path | None:
-    """A new file named by another and an ending, with a number where that is taken: in the same folder, else in the
-    first of the others that takes it. None if none does. Raises nothing."""
-    for folder in (path.absolute().parent, *others):
-        with suppress(OSError, ValueError):
-            return write_next_free(folder / f"{path.name}.{ending}", data)
-    return None
 
 
 def _print(data: bytes) -> None:

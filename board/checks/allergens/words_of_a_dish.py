@@ -22,6 +22,7 @@ from board.facts.mentions import (
 from board.facts.named import named
 from board.facts.origins import Origin, Trait
 from board.facts.phrases import holds, stems
+from board.facts.susceptible import SUSCEPTIBLE
 from board.plan.model.courses import Dish
 from board.plan.model.model import Plan
 from board.plan.places import Loc
@@ -91,7 +92,7 @@ def beside_its_ingredients(said: Sequence[Said], stuff: Sequence[Stuff], need: N
     holds it or is free from what its like holds. That one `may contain` it tells nothing of what is named."""
     told = frozenset[Trait]().union(*({*each.holds, *each.only_named, *_replaced(each)} for each in stuff))
     open_ = told.union(*({*each.may_hold, *each.cleared} for each in stuff))
-    asked = need.diet is None or need.words not in _ADVISED
+    asked = need.diet is None or need.words not in (*SUSCEPTIBLE, "child")
     for each in said:
         bad = each.holds & need.never - told
         by_name = need.food is not None and need.food.name in each.foods
@@ -130,12 +131,3 @@ def _briefly(traits: Collection[Trait], need: Need) -> str:
 
 
 _MANY = 3
-_ADVISED = (
-    "pregnant",
-    "elderly",
-    "infant",
-    "toddler",
-    "under five",
-    "child",
-    "immunocompromised",
-)
