@@ -146,6 +146,8 @@ class BoardScreen(LiveBoard):
         """Asks the evening what is due and shows it. A fault here must never end the board."""
         try:
             before, self.present = self.present, self.evening.tick()
+            if self.viewer.sheet is not self.evening.sheet:
+                self.viewer = self.sounds.viewer = self.new_viewer()
             self.banner = self.not_kept(self.present)
             self.sounds.hear(self.present)
             if self.present.raised:
@@ -176,8 +178,6 @@ class BoardScreen(LiveBoard):
             self.saying.lasts(words.board_fault(one_line(wrong, 80)))
 
     def _draw(self, present: Present) -> None:
-        if self.viewer.sheet is not self.evening.sheet:
-            self.viewer = self.sounds.viewer = self.new_viewer()
         view = self.board = self.viewer.view(present)
         call = self.chosen_call
         if call is None or call.key != self.chosen:
@@ -187,7 +187,7 @@ class BoardScreen(LiveBoard):
         self.top.show(view, self.mode())
         offered = self._offered(present)
         self.said.show(view, call, [each for each in view.coming if each is not call and each.key != view.busy][:SOON])
-        size, sheet = self.lanes.size, self.evening.sheet
+        size, sheet = self.lanes.size, self.viewer.sheet
         if size.width and size.height:
             state, forecast, zoom = present.state, present.forecast, ZOOMS[self._zoom()]
             self.lanes.show(ribbons(sheet, state, forecast, size.width, size.height, self.viewer.zone, zoom))

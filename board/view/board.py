@@ -214,7 +214,7 @@ class Viewer:
     def _unheated(self, call: Call, at: Present) -> list[str]:
         """What in it was to be heated through and was left out."""
         if self._cold is None or self._cold[0] is not at.state:
-            self._cold = at.state, any(left_cold(at.state, slot) for slot in self.sheet.slots)
+            self._cold = at.state, any(left_cold(at.state, slot) for slot in at.state.sheet.slots)
         found = unheated(at.state, call.slot) if call.part == "start" and self._cold[1] else ()
         return [
             words.not_heated(
