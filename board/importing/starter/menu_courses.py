@@ -3,16 +3,21 @@
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import replace
 
+from board.facts.spoiling import spoiling
 from board.importing.starter import words
 from board.importing.starter.menu import Menu, MenuCourse
 from board.importing.starter.not_a_menu import NotAMenu
-from board.importing.starter.placeholders import EATEN, Course
+from board.importing.starter.placeholders import Course, eaten_in
 from board.importing.ways import ways
 from board.plan.edit.yaml_text import scalar
 from board.plan.model.drinking import parse_pairing
+from board.plan.phrases.quantities import parse_ingredient
 from board.plan.phrases.when import clock_of, is_small_hours, minute_of
+from board.plan.places import read_yaml
 
 FIRST_STANDING, FIRST_SEATED, BETWEEN = 25, 35, 45  # minutes after the guests arrive; between courses
+SOONEST_STANDING = 20  # once they are greeted and the first tray is carried in
+AROUND_STANDING = 36  # eaten, then to the table and the next course carried in
 SHORTEST_BETWEEN = 10
 GLASSES_A_BOTTLE = 6  # a glass each with a course; common practice, no source
 DAY = 24 * 60
@@ -51,7 +56,9 @@ def course_minutes(menu: Menu, arrive: str) -> list[int]:
     for n, course in enumerate(menu.courses):
         said = wanted[n]
         usual = found[-1] + BETWEEN if found else begin + first_after(standing=course.standing)
-        at = said if said is not None else min(usual, _even(found[-1] if found else begin, wanted[n:]))
+        even = _standing_first(begin, wanted[1:]) if course.standing and not found else None
+        even = _even(found[-1] if found else begin, wanted[n:]) if even is None else even
+        at = said if said is not None else min(usual, even)
         least = found[-1] + SHORTEST_BETWEEN if found else begin
         if at < least:
             above = menu.courses[n - 1].name if found else None
@@ -73,6 +80,14 @@ def _even(before: int, wanted: Sequence[int | None]) -> int:
         if said is not None:
             return before + (said - before) // (n + 1)
     return before + DAY
+
+
+def _standing_first(begin: int, following: Sequence[int | None]) -> int | None:
+    """What is eaten standing, before a course whose hour is written: soon enough that it is eaten by then."""
+    if not following or following[0] is None:
+        return None
+    soonest = min(SOONEST_STANDING, (following[0] - begin) // 2)
+    return max(begin + soonest, following[0] - AROUND_STANDING)
 
 
 def taken_apart(menu: Menu, stays: Callable[[str], bool]) -> Menu:
@@ -119,14 +134,26 @@ def courses_of(
         if when and course.at is None:
             when += f"  {words.ASSUMED}"
         keys = "".join(f"{key}\n" for key in _keys(course, at.eaters))
-        eaten = EATEN.get(course.kind or "", EATEN["starter"])
-        found.append(Course(course.name, eaten, "\n".join(lines) + "\n", keys, _spoils(course, lines), when))
+        gap = minutes[n + 1] - minute if n + 1 < len(minutes) else None
+        eaten = eaten_in(course.kind, gap, at.eaters)
+        found.append(Course(course.name, eaten, "\n".join(lines) + "\n", keys, _spoils(lines), when))
     return found
 
 
-def _spoils(course: MenuCourse, lines: Sequence[str]) -> bool:
-    """Drinks only with what they have of milk and cream."""
-    return course.kind != "drink" or any("(dairy)" in line for line in lines)
+def _spoils(lines: Sequence[str]) -> bool:
+    """Whether anything of its dishes must go into the cold: not olives, nuts or a black coffee."""
+    dishes, _, _ = read_yaml("\n".join(lines), "")
+    return not isinstance(dishes, list) or any(_may_spoil(dish.get("ingredients")) for dish in dishes)
+
+
+def _may_spoil(ingredients: object) -> bool:
+    """Not where all is known, and is such as keeps."""
+    try:
+        foods = [parse_ingredient(str(line)) for line in ingredients] if isinstance(ingredients, list) else []
+    except ValueError:
+        return True
+    found = [each for food in foods for each in spoiling(str(food["food"]), str(food["unit"]))]
+    return not found or any(each.when != "never" for each in found)
 
 
 def _dish(dish: str, at: ways.Setting, choose: Choose, own: Own | None) -> list[str]:

@@ -16,7 +16,7 @@ from board.importing.starter.menu_courses import (
     first_after,
     usual_way,
 )
-from board.importing.starter.placeholders import Course, Setting, courses
+from board.importing.starter.placeholders import Course, Setting, courses, serving_minutes
 from board.importing.ways import ways
 from board.plan.edit.yaml_text import key, scalar
 from board.plan.phrases.when import clock_of, minute_of
@@ -132,7 +132,7 @@ def _courses(chosen: list[Course], first: int, eaters: int) -> Iterator[str]:
         yield f"    at: {course.at or at}"
         yield f"    eaten in: {course.eaten}"
         yield "    may slip: 15 min"
-        yield f"    serve: {4 + eaters // 5} min"
+        yield f"    serve: {serving_minutes(eaters)} min"
         if course.keys:
             yield textwrap.indent(course.keys, "    ").rstrip()
         yield "    dishes:"

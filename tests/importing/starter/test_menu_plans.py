@@ -177,7 +177,7 @@ def test_what_nobody_said_is_marked() -> None:
         ("Nibbles: a\nMain: b\nSweet: c", ["18:55", "19:40", "20:25"]),
         ("Starter: a\nMain 20:00: b\nSweet: c", ["19:05", "20:00", "20:45"]),
         ("Starter: a\nFish: b\nMain 20:00: c", ["19:00", "19:30", "20:00"]),
-        ("18:30 for 19:15\nNibbles: a\nStarter: b\nSweet: c", ["18:52", "19:15", "20:00"]),
+        ("18:30 for 19:15\nNibbles: a\nStarter: b\nSweet: c", ["18:50", "19:15", "20:00"]),
         ("Starter 22:30: a\nMain 0:15: b\nCoffee: c", ["22:30", "00:15", "01:00"]),
     ],
 )
@@ -185,6 +185,18 @@ def test_courses_stand_between_the_hours_that_are_written(text: str, clocks: lis
     menu = read_menu(text, NOON.date())
 
     assert [clock_of(minute) for minute in course_minutes(menu, "18:30")] == clocks
+
+
+def test_what_is_eaten_before_a_course_with_an_hour_is_eaten_by_then_and_only_what_spoils_is_put_away() -> None:
+    menu = read_menu("19:00\n9 guests\nNibbles: olives; salted almonds\nStarter 19:45: leek soup", NOON.date())
+
+    plan = from_menu(menu, "menu", {}, NOON, "UTC", None, print).file.plan
+
+    nibbles, starter = plan.courses
+    assert nibbles.at.clock == "19:20"
+    assert nibbles.eaten_in is not None and starter.serve is not None
+    assert 20 + nibbles.eaten_in.likely + 5 + starter.serve == 45
+    assert [job.puts_away for job in plan.jobs if job.puts_away] == ["Starter"]
 
 
 @pytest.mark.parametrize(
