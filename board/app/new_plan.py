@@ -24,6 +24,7 @@ from board.files.paths import file_name
 from board.files.plans import STDIN, read_text, shown
 from board.files.whole import STDOUT, write_new
 from board.importing.starter.answers import Answers, defaults, readers
+from board.importing.starter.for_whom import for_some
 from board.importing.starter.menu import Menu, read_menu
 from board.importing.starter.menu_courses import arrival_before, course_minutes, taken_apart, told_beside, usual_way
 from board.importing.starter.not_a_menu import NotAMenu
@@ -108,7 +109,8 @@ def from_menu(
     answers = gather(given, now, zone, ask, say, menu)
     assumed = _assumed(given, menu.found, zone) if ask is None else ()
     shelf = own if own is not None else _nothing_kept
-    menu = taken_apart(menu, lambda dish: shelf(dish, answers.guests + 1) is not None)
+    some = for_some(menu)
+    menu = taken_apart(some.menu, lambda dish: shelf(dish, answers.guests + 1) is not None)
     dishes = [dish for course in menu.courses for dish in course.dishes]
     taken = {dish: shelf(dish, answers.guests + 1) for dish in dishes}
     kept = {dish: lines for dish, lines in taken.items() if lines is not None}
@@ -116,7 +118,7 @@ def from_menu(
     chosen = _chosen([dish for dish in dishes if dish not in kept], kinds, ask, say)
     menu = told_beside(menu, chosen.get)
     try:
-        text = menu_plan_text(menu, answers, assumed, chosen.get, kept.get)
+        text = menu_plan_text(menu, answers, assumed, chosen.get, kept.get, some.only)
     except NotAMenu as wrong:
         raise Trouble(words.menu_wrong(name, wrong.line, one_line(wrong)), ExitCode.STOP) from None
     file = read_plan(text, name)

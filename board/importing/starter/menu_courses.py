@@ -1,10 +1,12 @@
 """A menu's courses → courses to write: when each is on the table, and its dishes by a way of cooking. Pure."""
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import replace
+from types import MappingProxyType
 
 from board.facts.spoiling import spoiling
 from board.importing.starter import words
+from board.importing.starter.for_whom import ForWhom
 from board.importing.starter.menu import Menu, MenuCourse
 from board.importing.starter.not_a_menu import NotAMenu
 from board.importing.starter.placeholders import Course, eaten_in
@@ -24,6 +26,7 @@ DAY = 24 * 60
 # A dish's name → its lines of a plan, as `ways.dish_lines` writes them; None where it is not known there.
 Own = Callable[[str], "list[str] | None"]
 Choose = Callable[[str], "ways.Way | None"]
+NOBODY: Mapping[str, ForWhom] = MappingProxyType({})
 
 
 def usual_way(dish: str) -> "ways.Way | None":
@@ -121,15 +124,20 @@ def told_beside(menu: Menu, choose: Choose) -> Menu:
 
 
 def courses_of(
-    menu: Menu, arrive: str, at: ways.Setting, choose: Choose = usual_way, own: Own | None = None
+    menu: Menu,
+    arrive: str,
+    at: ways.Setting,
+    choose: Choose = usual_way,
+    own: Own | None = None,
+    only: Mapping[str, ForWhom] = NOBODY,
 ) -> list[Course]:
-    """The courses to write. `own`: dishes of the host's own, taken before any way; `choose`: the way of a dish. Raises
-    NotAMenu for hours that cannot be."""
+    """The courses to write. `own`: dishes of the host's own, taken before any way; `choose`: the way of a dish; `only`:
+    the dishes for some. Raises NotAMenu for hours that cannot be."""
     minutes = course_minutes(menu, arrive)
     said_hours = menu.seated is not None or any(course.at is not None for course in menu.courses)
     found = []
     for n, (course, minute) in enumerate(zip(menu.courses, minutes, strict=True)):
-        lines = [line for dish in course.dishes for line in _dish(dish, at, choose, own)]
+        lines = [line for dish in course.dishes for line in _dish(dish, at, choose, own, only.get(dish))]
         when = "" if n and not said_hours else clock_of(minute)
         if when and course.at is None:
             when += f"  {words.ASSUMED}"
@@ -156,9 +164,11 @@ def _may_spoil(ingredients: object) -> bool:
     return not found or any(each.when != "never" for each in found)
 
 
-def _dish(dish: str, at: ways.Setting, choose: Choose, own: Own | None) -> list[str]:
+def _dish(dish: str, at: ways.Setting, choose: Choose, own: Own | None, some: ForWhom | None) -> list[str]:
     known = own(dish) if own is not None else None
-    return known if known is not None else ways.dish_lines(dish, choose(dish), at)
+    eating = at if some is None else replace(at, eaters=some.eaters)
+    lines = known if known is not None else ways.dish_lines(dish, choose(dish), eating)
+    return [lines[0], *some.keys(), *lines[1:]] if some is not None else lines
 
 
 def _keys(course: MenuCourse, eaters: int) -> Iterator[str]:

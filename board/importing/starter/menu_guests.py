@@ -34,9 +34,15 @@ _SAYS_SO = re.compile(
 _OF_A_DISH = re.compile(r"\b(?:without|options?|version|plates?|menu|dish|alternative)\b", re.IGNORECASE)
 
 
+# Words for all guests of a need, for whom a dish may be meant: `nut roast for the vegetarians`.
+GROUPS = {"vegetarians": "vegetarian", "veggies": "vegetarian", "vegans": "vegan", "coeliacs": "coeliac"}
+_FOR_THEM = re.compile(rf"(?<=\w)\s+for\s+(?:the\s+)?(?:{'|'.join(GROUPS)})\s*$", re.IGNORECASE)
+
+
 def is_need(text: str) -> bool:
     """Whether what stands where a dish, or nothing known, is may be what a guest must not eat: that is never left out
     or cooked, but told."""
+    text = _FOR_THEM.sub("", text)
     return bool(_SAYS_SO.search(text)) or any(map(_is_need, re.split(r"[,;:()]", text)))
 
 

@@ -1,14 +1,16 @@
 """Answers, and a menu if there is one → the text of a valid plan, with comments. Pure."""
 
 import textwrap
-from collections.abc import Collection, Iterator, Sequence
+from collections.abc import Collection, Iterator, Mapping, Sequence
 
 from board.importing.starter import words
 from board.importing.starter.answers import Answers
+from board.importing.starter.for_whom import ForWhom
 from board.importing.starter.head import Helper
 from board.importing.starter.menu import Menu
 from board.importing.starter.menu_courses import (
     BETWEEN,
+    NOBODY,
     Choose,
     Own,
     course_minutes,
@@ -44,12 +46,13 @@ def menu_plan_text(
     assumed: Collection[str] = (),
     choose: Choose = usual_way,
     own: Own | None = None,
+    only: Mapping[str, ForWhom] = NOBODY,
 ) -> str:
-    """The same of a menu. `choose`, `own`: as in `courses_of`. Raises NotAMenu for hours of courses that cannot be."""
+    """The same of a menu. `choose`, `own`, `only`: as in `courses_of`. Raises NotAMenu for hours of courses that
+    cannot be."""
     minutes = course_minutes(menu, answers.arrive)
-    chosen = courses_of(
-        menu, answers.arrive, ways.Setting(answers.guests + 1, answers.ovens, answers.rings), choose, own
-    )
+    at = ways.Setting(answers.guests + 1, answers.ovens, answers.rings)
+    chosen = courses_of(menu, answers.arrive, at, choose, own, only)
     guests = list(menu.guests) or [f"{answers.guests} guest{'s' if answers.guests != 1 else ''}"]
     head = [words.NEW_MENU_HEAD, *(f"# {_comment(note)}" for note in menu.notes)]
     return _text(head, answers, guests, menu, chosen, minutes[0], minutes[-1], assumed)

@@ -123,6 +123,11 @@ def menu_apart(said: str, dishes: Sequence[str]) -> str:
     return f"{said!r} is taken for {len(dishes)} dishes: {'; '.join(dishes)}"
 
 
+def menu_for_some(said: str, dish: str, names: Sequence[str], instead_of: str) -> str:
+    of = f", in place of {instead_of!r}" if instead_of else ""
+    return f"{said!r}: {dish!r} is a dish only for {', '.join(names)}{of}"
+
+
 def menu_bought_beside(foods: Sequence[str]) -> str:
     return f"bought and served with a dish: {'; '.join(foods)}; what you make is a dish of its own, after a semicolon"
 

@@ -194,7 +194,8 @@ def test_what_is_eaten_before_a_course_with_an_hour_is_eaten_by_then_and_only_wh
 
     nibbles, starter = plan.courses
     assert nibbles.at.clock == "19:20"
-    assert nibbles.eaten_in is not None and starter.serve is not None
+    assert nibbles.eaten_in is not None
+    assert starter.serve is not None
     assert 20 + nibbles.eaten_in.likely + 5 + starter.serve == 45
     assert [job.puts_away for job in plan.jobs if job.puts_away] == [["Starter"]]
 
