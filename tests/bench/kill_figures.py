@@ -69,7 +69,9 @@ def _words_of(contents: LogContents, slot_id: str) -> set[str]:
     slot = next(slot for slot in contents.opened.sheet.slots if slot.id == slot_id)
     parts: tuple[Part, ...] = ("start", "look-in", "end", "reheat")
     calls = (Call(slot.id, part, 0, slot.start, in_hand=at_it) for part in parts for at_it in (False, True))
-    return {headline(slot, call).casefold() for call in calls} | {(slot.dish or slot.name).casefold()}
+    return {headline(slot, call).casefold() for call in calls} | {
+        name.casefold() for name in (slot.name, slot.dish) if name
+    }
 
 
 def _is_about(name: str, words: set[str]) -> bool:
