@@ -37,8 +37,11 @@ WAYS = (
     *group("parmigiana = alla parmigiana = a la parmigiana", A.WHEAT, *_MILK, hidden=(A.EGGS, From.RENNET), made=True),
     *group(
         """buttered, butter basted = butter fried = fried in butter = butter roasted = butter poached = butter
-        braised, in butter = butter glazed = confit in butter, beurre blanc = beurre noisette = beurre noir =
-        beurre manie style = butter sauce, meuniere = a la meuniere, maitre d hotel, cafe de paris""",
+        braised, in butter = butter glazed = confit in butter, beurre noisette = beurre noir""",
+        A.MILK, hidden=(From.LACTOSE,), made=True),
+    *group(
+        """beurre blanc = beurre manie style = butter sauce, meuniere = a la meuniere, maitre d hotel, cafe de
+        paris""",
         A.MILK, hidden=(From.LACTOSE, A.WHEAT), made=True),
     *group(
         """au gratin = gratin = gratinated, gratineed = gratinee, cheese crusted, cheesy, cheesed, cheese

@@ -11,6 +11,9 @@ from board.importing.ways.finding import beside, goes_into_it, named_foods
 from board.importing.ways.main_food import NamedFood
 from board.importing.ways.pattern import Pattern
 
+# What a roast has of itself.
+_OF_ITSELF = frozenset(map(stems, ("crackling", "pork crackling", "skin", "crisp skin", "crispy skin", "juices")))
+
 
 @dataclass(frozen=True)
 class GoingWith:
@@ -29,12 +32,17 @@ def going_with(dish: str, pattern: Pattern, main: NamedFood | None, listed: tupl
         [stems(each) for each in pattern.words] if pattern.course == "drink" and not pattern.food else []
     )  # an espresso holds no more of it
     named = [each for each in named_foods(dish) if each != main and not holds(listed, stems(each.said))]
+    named = [each for each in named if stems(each.said) not in _OF_ITSELF]
     named = [each for each in named if stems(each.said) not in (*itself, stems(dish))]  # meringues are made, not bought
     as_it_is = pattern.bought or pattern.course in ("drink", "cheese")  # what stands beside these is not cooked
     served: list[NamedFood] = []
     into = [each for each in named if not each.made]
     unknown: list[str] = []
-    pieces = [piece for piece in beside(dish) if not own.issuperset(stems(piece)) and not _is_in(listed, stems(piece))]
+    pieces = [
+        piece
+        for piece in beside(dish)
+        if stems(piece) not in _OF_ITSELF and not own.issuperset(stems(piece)) and not _is_in(listed, stems(piece))
+    ]
     for piece in pieces:
         known = facts(piece)
         inside = [each for each in named if holds(stems(piece), stems(each.said))]

@@ -6,7 +6,8 @@ Common practice, no source: general culinary knowledge, written before the finde
 # way: the dishes, with `;` between
 _BY_WAY = {
     "marinated": "marinated olives; marinated feta",
-    "set out as bought": "olives; salted nuts; crisps; tortilla chips; charcuterie; crudités; radishes",
+    "set out as bought": "olives; salted nuts; crisps; tortilla chips; charcuterie; crudités; radishes; "
+        "oatcakes; quince paste",
     "roasted nuts": "spiced nuts; candied pecans; smoked almonds",
     "dip": "hummus; guacamole; spinach dip; smoked mackerel pâté; baba ganoush",
     "topped toasts": "tomato bruschetta; mushroom crostini; canapés; Welsh rarebit; cucumber sandwiches",
@@ -118,7 +119,12 @@ _BY_WAY = {
     "rice pudding": "rice pudding",
     "chocolate truffles": "chocolate truffles; fudge",
     "pickled": "pickled cucumbers; quick-pickled onions",
-    "chutney or relish": "mango chutney; cranberry sauce; apple sauce",
+    "chutney or relish": "mango chutney; onion marmalade",
+    "fruit sauce": "cranberry sauce; apple sauce; gooseberry sauce",
+    "bread sauce": "bread sauce",
+    "slow roast": "slow roast lamb shoulder; slow-roasted pork",
+    "baked in stock": "boulangère potatoes",
+    "baked cheese": "baked camembert with crusty bread",
     "dressing": "vinaigrette; ranch dressing",
     "herb sauce": "salsa verde; pesto",
     "mint sauce": "mint sauce",

@@ -44,6 +44,13 @@ def test_what_is_bought_beside_it_is_in_the_ingredients_and_in_the_step_that_ser
     assert bought in served_with(dish, ways_for(dish)[0])
 
 
+def test_the_crackling_of_a_roast_is_part_of_it() -> None:
+    assert not [
+        line for line in written("roast pork belly with crackling") if re.search(r"- [\w ]*crackling", line[4:])
+    ]
+    assert [line for line in written("pork belly with apple sauce") if "apple sauce" in line]
+
+
 def test_a_jar_in_the_name_of_the_thing_itself_is_bought_and_asked_about() -> None:
     assert any("miso" in line and "say at which step" in line for line in written("baked miso hake"))
 

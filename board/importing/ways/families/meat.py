@@ -104,6 +104,29 @@ ROAST_JOINT = Pattern(
     ),
 )
 
+SLOW_ROAST = Pattern(
+    name="slow roast", course="main", done=listed("slow roast, slow roasted, slow-roast, slow-roasted, slow roasting"),
+    of=MEAT, food="280 g roast meat (butcher)",
+    own={"lamb": (210, 240, 300), "lamb shoulder": (210, 240, 300), "leg of lamb": (210, 240, 300),
+        "lamb shank": (150, 180, 210), "pork": (240, 270, 330), "pork shoulder": (270, 300, 360),
+        "pork belly": (150, 180, 210), "beef": (240, 270, 330), "brisket": (270, 300, 360), "duck": (150, 165, 195),
+        "duck leg": (120, 135, 150), "goose": (210, 240, 270), "chicken": (120, 135, 150)},
+    ingredients=a_head("1/3 onions (veg), 1/4 tbsp olive oil (store cupboard), 1/8 bunches thyme (veg), 40 ml chicken "
+        "stock (store cupboard), to taste salt, to taste black pepper (store cupboard)"),
+    steps=(
+        by_hand("season the {it}", 5, 6, 8, keeps="1 day in the fridge", uses=("{it}", "oil", "salt", "pepper"), how=
+            "Salt it well the day before if there is time; it goes back into the fridge uncovered."),
+        in_oven(150, "roast the {it} slowly", 210, 240, 300, own=True, moist=True, shelf=14, tool="roasting tin",
+            attended="3 min at the start, 2 min every 60 min, 3 min at the end", cooks=THE_FOOD,
+            look="a spoon pulls it off the bone", keeps="40 min hot", uses=("onions", "thyme", "stock"),
+                how="On the onions with the stock, under foil; off with the foil for the last half hour. The hours are "
+                    "for a joint of about 2 kg; for more eaters take two."),
+        left("rest the {it}", 15, 20, 30, best="40 min", keeps="1 h hot", how=REST),
+        by_hand("pull or carve the {it}", 6, 8, 12, best="10 min", keeps="20 min hot",
+            how="Onto a warm dish; the fat off its juice, and the juice over it."),
+    ),
+)
+
 ROAST_BIRD = Pattern(
     name="roast bird", course="main", done=listed("roast, roasted, roasting"),
     words=listed("roast chicken, roast turkey, roast duck, roast goose, roast guinea fowl"),
@@ -422,5 +445,6 @@ STIR_FRIED = Pattern(
     ),
 )
 
-FAMILY = (BRAISED, POT_ROAST, ROAST_BIRD, ROAST_JOINT, SEARED_MEAT, GRILLED_MEAT, STEW, CURRY, MEATBALLS, MEAT_LOAF,
+FAMILY = (BRAISED, POT_ROAST, SLOW_ROAST, ROAST_BIRD, ROAST_JOINT, SEARED_MEAT, GRILLED_MEAT, STEW, CURRY, MEATBALLS,
+    MEAT_LOAF,
     SAUSAGES, MEAT_PIE, IN_PASTRY, MASH_TOPPED, BOILED_MEAT, HAM, STUFFED, STIR_FRIED, TERRINE)

@@ -36,7 +36,8 @@ SET_OUT = Pattern(
     name="set out as bought", bought=True, course="nibbles", words=listed("crisps, potato chips, tortilla chips, "
         "mixed nuts, salted nuts, pretzels, breadsticks, grissini, crackers, trail mix, popcorn, crudités, "
         "crudites, charcuterie, cold cuts, cured meats, salami, prosciutto, serrano ham, parma "
-        "ham, chocolates, petits fours, mints, turkish delight, fruit bowl"), alone=listed("olive, nut, almond, "
+        "ham, oatcakes, water biscuits, quince paste, membrillo, fruit cheese, cornichons, chocolates, petits "
+        "fours, mints, turkish delight, fruit bowl"), alone=listed("olive, nut, almond, "
         "cashew, radish, ham, grapes, date, chocolate, fresh fruit"), food="35 g olives (store cupboard)",
     steps=(
         by_hand("put the {it} in bowls", 4, 5, 7, best="2 h", keeps="2 h in the room", uses=("{it}",)),
@@ -92,7 +93,7 @@ TOASTS = Pattern(
 CHEESE_BISCUITS = Pattern(
     name="savoury bakes", course="nibbles", words=listed("cheese straws, cheese "
         "twists, cheese biscuits, savoury biscuits, sausage rolls, vol-au-vents, palmiers, parmesan crisps, cheese "
-        "crisps, oatcakes, empanadas, pastry twists, pigs in blankets, devils on horseback, puff pastry twists"),
+        "crisps, empanadas, pastry twists, pigs in blankets, devils on horseback, puff pastry twists"),
         food="25 g cheese, grated (dairy)",
     ingredients=a_head("30 g puff pastry (chilled), 1/10 eggs (dairy)"),
     steps=(
@@ -100,6 +101,18 @@ CHEESE_BISCUITS = Pattern(
             "eggs")),
         in_oven(200, "bake the pastry pieces", 20, 22, 26, shelf=10, tool="baking sheet", cooks=THE_FOOD,
             look="risen, deep gold, crisp", best="40 min", keeps="1 h 30 in the room"),
+    ),
+)
+
+BAKED_CHEESE = Pattern(
+    name="baked cheese", course="starter", words=listed("baked camembert, baked brie, baked feta, baked goat cheese, "
+        "baked goats' cheese, baked vacherin, baked ricotta"), food="60 g camembert (dairy)",
+    ingredients=a_head("1/10 sprigs thyme (veg), 1/8 tbsp olive oil (store cupboard)"),
+    steps=(
+        in_oven(180, "bake the {it}", 15, 18, 22, shelf=10, tool="baking dish",
+            attended="4 min at the start, 2 min at the end", look="soft to the middle when it is pressed",
+            best="8 min", keeps="15 min hot", uses=("{it}", "thyme", "oil"),
+                how="Scored and oiled, in a dish that just holds it: it runs."),
     ),
 )
 
@@ -316,5 +329,5 @@ TACOS = Pattern(
     ),
 )
 
-FAMILY = (OLIVES, SET_OUT, ROASTED_NUTS, DIP, TOASTS, CHEESE_BISCUITS, HOT_SOUP, COLD_SOUP, BROTH, SOUFFLE, OMELETTE,
-    EGGS, POACHED_EGGS, PASTA, BAKED_PASTA, MAC_CHEESE, PIZZA, TACOS)
+FAMILY = (OLIVES, SET_OUT, ROASTED_NUTS, DIP, TOASTS, CHEESE_BISCUITS, BAKED_CHEESE, HOT_SOUP, COLD_SOUP, BROTH,
+    SOUFFLE, OMELETTE, EGGS, POACHED_EGGS, PASTA, BAKED_PASTA, MAC_CHEESE, PIZZA, TACOS)

@@ -26,9 +26,8 @@ PICKLES = Pattern(
 )
 
 CHUTNEY = Pattern(
-    name="chutney or relish", course="side", words=listed("chutney, relish, cranberry sauce, jam, marmalade, onion "
-        "marmalade, apple sauce, applesauce, fruit sauce, coulis, raspberry coulis, redcurrant sauce, plum sauce, "
-        "mostarda, bread sauce"), food="50 g apples (veg)",
+    name="chutney or relish", course="side", words=listed("chutney, relish, jam, marmalade, onion marmalade, "
+        "mostarda"), food="50 g apples (veg)",
     ingredients=a_head("10 g sugar (baking), 10 ml cider vinegar (store cupboard), 1/12 onions (veg), to taste salt"),
     steps=(
         by_hand("chop the {it}", 6, 8, 11, keeps="4 h in the fridge", perishable=False),
@@ -37,6 +36,34 @@ CHUTNEY = Pattern(
             keeps="2 h in the room", uses=("{it}", "sugar", "vinegar", "onions", "salt")),
         chilled("chill the relish", 60, 90, 120, keeps="5 days in the fridge"),
         by_hand("put the relish in bowls", 2, 3, 4, best="1 h", keeps="2 h in the room"),
+    ),
+)
+
+FRUIT_SAUCE = Pattern(
+    name="fruit sauce", course="side", words=listed("cranberry sauce, apple sauce, applesauce, fruit sauce, coulis, "
+        "raspberry coulis, redcurrant sauce, plum sauce, gooseberry sauce, rhubarb sauce, cherry sauce, compote"),
+        food="60 g apples (veg)", of=frozenset({"fruit", "other"}),
+    ingredients=a_head("8 g sugar (baking), 10 ml water"),
+    steps=(
+        on_ring("simmer the {it} with the sugar", 12, 15, 20, tool="small pot", perishable=False,
+            attended="3 min at the start, 1 min every 5 min, 2 min at the end", look="soft, it falls apart",
+            keeps="2 h in the room", uses=("{it}", "sugar", "water"),
+                how="Peeled, cored or stoned first where it must be. Taste it: how much sugar it wants differs."),
+        chilled("chill the sauce", 60, 90, 120, keeps="4 days in the fridge"),
+        by_hand("put the sauce in bowls", 2, 3, 4, best="1 h", keeps="2 h in the room", perishable=False),
+    ),
+)
+
+BREAD_SAUCE = Pattern(
+    name="bread sauce", course="side", words=listed("bread sauce"), food="",
+    ingredients=a_head("70 ml whole milk (dairy), 12 g white bread (bakery), 1/10 onions (veg), 4 g butter (dairy), "
+        "to taste cloves (store cupboard), to taste salt"),
+    steps=(
+        on_ring("infuse the milk with the onion", 15, 20, 25, tool="small pot",
+            attended="4 min at the start, 1 min at the end", keeps="1 h on the stovetop, 1 ring",
+            uses=("milk", "onions", "cloves"), how="To a simmer, then off the heat with a lid on; strain it."),
+        on_ring("stir in the bread until it thickens", 6, 8, 10, tool="small pot", look="thick, it drops off the spoon",
+            best="20 min", keeps="40 min on the stovetop, 1 ring", uses=("bread", "butter", "salt")),
     ),
 )
 
@@ -213,5 +240,6 @@ TEA = Pattern(
         uses=("tea", "milk")),),
 )
 
-FAMILY = (PICKLES, CHUTNEY, DRESSING, HERB_SAUCE, MINT_SAUCE, MAYONNAISE, HOLLANDAISE, BUTTER_SAUCE, WHITE_SAUCE,
+FAMILY = (PICKLES, CHUTNEY, FRUIT_SAUCE, BREAD_SAUCE, DRESSING, HERB_SAUCE, MINT_SAUCE, MAYONNAISE,
+    HOLLANDAISE, BUTTER_SAUCE, WHITE_SAUCE,
     TOMATO_SAUCE, SWEET_SAUCE, GRAVY, PUNCH, WINE, SOFT_DRINK, HOT_DRINK, HOT_MILK, COFFEE, TEA)

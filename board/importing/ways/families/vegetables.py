@@ -55,7 +55,7 @@ ROAST_POTATOES = Pattern(
 
 GRATIN = Pattern(
     name="gratin", course="side", words=listed("gratin, dauphinoise, scalloped potatoes, au gratin, potato bake, "
-        "boulangère, boulangere, janssons, cauliflower cheese, broccoli cheese, macaroni cheese bake"),
+        "janssons, cauliflower cheese, broccoli cheese, macaroni cheese bake"),
         food="220 g potatoes (veg)",
     own={"cauliflower": (28, 32, 38), "leek": (28, 32, 38), "fennel": (40, 45, 50), "courgette": (30, 35, 40),
         "zucchini": (30, 35, 40), "chicory": (30, 35, 40)},
@@ -69,6 +69,22 @@ GRATIN = Pattern(
         in_oven(170, "bake the gratin", 60, 70, 80, own=True, shelf=8,
             look="a knife goes through with no push, gold on top", best="20 min", keeps="40 min hot", uses=("cheese",),
             how="The cheese goes on for the last 25 minutes. Let it settle ten minutes before it is cut."),
+    ),
+)
+
+STOCK_GRATIN = Pattern(
+    name="baked in stock", course="side", words=listed("boulangère, boulangere, boulangère potatoes, baker's "
+        "potatoes"), food="220 g potatoes (veg)",
+    ingredients=a_head("1/4 onions (veg), 90 ml vegetable stock (store cupboard), 6 g butter (dairy), 1/10 bunches "
+        "thyme (veg), to taste salt, to taste black pepper (store cupboard)"),
+    steps=(
+        by_hand("peel and slice the {it} and onions", 16, 20, 26, keeps="20 min in the room", perishable=False,
+            uses=("{it}", "onions")),
+        by_hand("layer the {it} with the onions and stock", 8, 10, 14, keeps="2 h in the room", perishable=False,
+            uses=("stock", "butter", "thyme", "salt", "pepper"), how="The stock comes up to the last layer; butter "
+            "on top."),
+        in_oven(180, "bake the {it}", 60, 70, 85, shelf=8, look="a knife goes through with no push, brown on top",
+            best="20 min", keeps="40 min hot"),
     ),
 )
 
@@ -406,7 +422,7 @@ BOUND_SALAD = Pattern(
     ),
 )
 
-FAMILY = (BRAISED_VEG, TRAY, ROAST_POTATOES, GRATIN, BOILED_POTATOES, MASHED, BOILED, SAUTEED, GLAZED, GRILLED_VEG,
-    STUFFED_VEG, NUT_ROAST,
+FAMILY = (BRAISED_VEG, TRAY, ROAST_POTATOES, GRATIN, STOCK_GRATIN, BOILED_POTATOES, MASHED, BOILED, SAUTEED, GLAZED,
+    GRILLED_VEG, STUFFED_VEG, NUT_ROAST,
     DEEP_FRIED, FRITTERS, RICE, RISOTTO, PAELLA, GRAINS, PULSES, STIRRED_DUMPLINGS, YORKSHIRES, LEAVES, BOUND_SALAD,
     COMPOSED)
