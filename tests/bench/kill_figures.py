@@ -25,6 +25,7 @@ from tests.bench.board_process import Board, contents_of, environment, evening_o
 KEYS = "jjjj      lxu\x1b[A\x1b[Bascz.,b"
 GOAL_SECONDS = 1.0
 START = (18, 0)
+ASKING = "none of it"  # what was not told meanwhile is asked first, where the clock went on far enough
 READY = "┃"  # the line of now in the lanes: the first picture, in bare lines, has none
 
 
@@ -122,7 +123,10 @@ class Killing:
         # The clock goes on from the newest event; what comes due in its first moments may stand there already.
         right = tuple(dict.fromkeys(sign_of(evening_of(before, later, START)) for later in (0.0, 3.0, 10.0)))
         self.figures.resumed.append(board.seconds_until(right))
-        self.figures.answering.append(board.seconds_until((READY,)))
+        self.figures.answering.append(board.seconds_until((READY, ASKING)))
+        if READY not in board.drawn:
+            board.type("n")
+            board.read(0.3)
 
     def _type(self, board: Board) -> list[str]:
         """Keys at random for a random while; the note the board said it kept. Of several only the first is a witness:
