@@ -17,11 +17,25 @@ from board.screens.lines import Lines
 from board.screens.listing import Listing
 from board.screens.palette import next_theme
 from board.screens.plan_panes import DrawnPane, Seen
+from board.screens.settling import SettleScreen
 from board.screens.typed import Typed, TypingScreen
 from board.session.background import Finding
-from board.session.line_changes import Change, Made, add, mend, move, retype, take_out, way_out
+from board.session.line_changes import (
+    NOTHING_THERE,
+    Change,
+    Made,
+    add,
+    at_part,
+    mend,
+    missing,
+    move,
+    retype,
+    take_out,
+    way_out,
+)
 from board.session.plan_desk import Desk
-from board.session.planning import Outside
+from board.session.planning import BY_AN_EDITOR, Outside
+from board.session.settling import Settling
 from board.sheet.run_sheet import RunSheet
 from board.view.days import Glance, day_of_slot, glances, in_time
 from board.view.plan_tree import Row, first_opened, row_at, row_at_line, shown, with_seen
@@ -29,10 +43,12 @@ from board.view.plan_tree import Row, first_opened, row_at, row_at_line, shown, 
 WIDE = (100, 30)  # from here on all panes stand beside one another
 HEARD_SECONDS, LOOKED_SECONDS = 0.1, 0.5
 TRIED_MINUTES = 15  # sooner or later by one key
+LEAST_BELOW = {"wide": 8, "narrow": 3}  # rows
+SAID_ROWS = 2  # while there is little to say
 PANES = ("plan", "days", "found")
 LEAVE_IT_TRIED = ("left", "right", "enter", "z", "v", "comma", "full_stop")  # all else puts off what is tried
 MOVES = {"up": -1, "down": 1, "home": -100_000, "end": 100_000}
-Result = Made | CannotEdit | Outside | Loc | None
+Result = Made | CannotEdit | Outside | Settling | Loc | None
 Job = Callable[[], Result]
 
 
@@ -90,10 +106,13 @@ class PlanTableScreen(TypingScreen):
         self.editing: Row | None = None
         self.adding = False
         self.said = ""
+        self.done = ""  # what to say once what is being done is done
         self.helped = False  # the keys stand where the days do
+        self.help_at = 0
         self.in_ways = False  # ways out stand where the findings do
         self.found_at = 0
         self.stands: set[str] = set()  # what the style sheet goes by
+        self.rows_of: dict[str, int] = {}  # that panes have, as last set
 
     def compose(self) -> ComposeResult:
         yield Lines(id="table-top")
@@ -113,6 +132,9 @@ class PlanTableScreen(TypingScreen):
         if self.desk.read.snags and (place := self.desk.read.snags[0].place) is not None:
             at = self._seen_line(place.line)
         self.call_after_refresh(self.show, at)
+
+    def on_resize(self) -> None:
+        self.call_after_refresh(self.show)
 
     def on_pane_resized(self) -> None:
         self.show()
@@ -148,11 +170,12 @@ class PlanTableScreen(TypingScreen):
         elif sign in words.TABLE_GOES_ON and sign:
             self.app.exit(sign)
         elif sign == "?":
-            self.helped = not self.helped
+            self.helped, self.help_at = not self.helped, 0
             self.pane = "days" if self.helped else "plan"
         elif key == "v":
             self.app.theme = next_theme(self.app.theme)
         elif key == "escape":
+            self.pane = self.pane if self.in_ways else "plan"
             self.in_ways = self.helped = False
         elif key == "tab":
             self.pane = PANES[(PANES.index(self.pane) + 1) % len(PANES)]
@@ -166,10 +189,10 @@ class PlanTableScreen(TypingScreen):
             self._another_day(-1 if sign == "," else 1)
         elif sign.isdecimal():
             self._figure(int(sign))
-        elif key == "u" and self.desk.looking_on:
+        elif key in ("u", "a") and self.desk.looking_on:
             self.said = words.TABLE_LOOKING_ON
-        elif key == "u":
-            self._do(self._back)
+        elif key in ("u", "a"):
+            self._do(self._back if key == "u" else self._again)
         else:
             return False
         return True
@@ -178,7 +201,10 @@ class PlanTableScreen(TypingScreen):
         page = max(1, self.listing.page())
         by = {**MOVES, "pageup": -page, "pagedown": page}.get(key)
         row = self.chosen
-        if self.pane == "found" and (by is not None or key == "enter"):
+        if self.helped and by is not None:
+            lines = plan_panes.help_lines(max(20, self.query_one(Days).size.width))
+            self.help_at = max(0, min(self.help_at + by, len(lines) - self.query_one(Days).size.height))
+        elif self.pane == "found" and (by is not None or key == "enter"):
             if by is None:
                 self._go_to(self.found_at)
             else:
@@ -193,8 +219,8 @@ class PlanTableScreen(TypingScreen):
         elif by is not None:
             self.day = None
             self.listing.move(by)
-        elif row is not None:
-            self._of_line(row, key, sign)
+        elif row is not None or sign == "+":
+            self._of_line(row or NOTHING_THERE, key, sign)
 
     def _of_line(self, row: Row, key: str, sign: str) -> None:
         if key in ("left", "right"):
@@ -212,8 +238,7 @@ class PlanTableScreen(TypingScreen):
         elif sign == "+":
             self._begin(row, "", adding=True)
         elif key == "delete":
-            self.said = words.table_out(" ".join(filter(None, (row.key, row.text))))
-            self._take_change(take_out(row))
+            self._take_change(take_out(row), words.table_out(" ".join(filter(None, (row.key, row.text)))))
         else:
             self._take_change(move(row, -1 if sign == "[" else 1))
 
@@ -234,12 +259,24 @@ class PlanTableScreen(TypingScreen):
                 self.in_ways = False
                 self._take_change(way_out(ways[number - 1]))
             return
-        seen, found = self._seen_now(), self._findings()
-        first = plan_panes.first_finding(seen)
-        at = first + number - 1
-        if number and at < min(len(found), first + plan_panes.shown_findings(seen)):
-            fix = found[at].fix
-            self._take_change(mend(fix)) if fix is not None else self._go_to(at)
+        if found := self._findings():
+            first, shown = plan_panes.findings_shown(self._seen_now(), found, self._across())
+            if 1 <= number <= len(shown):
+                self._mend(first + number - 1)
+
+    def _mend(self, number: int) -> None:
+        """What is known to mend a finding, or its line to do it at."""
+        fix = self._findings()[number].fix
+        if fix is None:
+            self._go_to(number)
+        elif self.desk.looking_on:
+            self.said = words.TABLE_LOOKING_ON
+        elif fix.how == "begin":
+            self._begin(missing(fix), fix.new, adding=True)
+        elif fix.how == "ask":
+            self._do(self._settling)
+        else:
+            self._take_change(mend(fix))
 
     def _go_to(self, number: int) -> None:
         found = self._findings()
@@ -247,6 +284,8 @@ class PlanTableScreen(TypingScreen):
             self.pane = "plan"
             self.day = None
             self.show(self._seen_line(found[number].line))
+        elif number < len(found):
+            self.said = words.TABLE_NO_LINE_OF_ITS_OWN
 
     def _ways(self) -> None:
         sheet = self.desk.sheet
@@ -344,7 +383,9 @@ class PlanTableScreen(TypingScreen):
         if row is None or (not self.adding and text == row.phrase):
             self._typed_over()
         else:
-            self._take_change(add(row, text, self.desk.dish) if self.adding else retype(row, text))
+            desk = self.desk
+            begun = words.TABLE_BEGUN if desk.read.says_nothing and self.adding else ""
+            self._take_change(add(row, text, desk.dish, desk.begin) if self.adding else retype(row, text), begun)
 
     def _typed_over(self) -> None:
         self.editing, self.typed, self.said = None, None, ""
@@ -363,31 +404,59 @@ class PlanTableScreen(TypingScreen):
         self.busy = True
         self.run_worker(lambda: self.post_message(self.Ready(job())), thread=True)
 
-    def _take_change(self, change: Change) -> None:
+    def _take_change(self, change: Change, done: str = "") -> None:
+        """`done`: what to say then."""
         if self.desk.looking_on:
             self.said = words.TABLE_LOOKING_ON
         else:
+            self.done = done
             self._do(lambda: self.desk.made(change))
 
     def _back(self) -> Loc | CannotEdit:
         at = self.desk.back()
+        self.done = words.TABLE_BACK_OUTSIDE if at == BY_AN_EDITOR else words.TABLE_TAKEN_BACK
         return CannotEdit(words.TABLE_NOTHING_BACK) if at is None else at
+
+    def _again(self) -> Loc | CannotEdit:
+        at = self.desk.again()
+        self.done = words.TABLE_AGAIN_OUTSIDE if at == BY_AN_EDITOR else ""
+        return CannotEdit(words.TABLE_NOTHING_AGAIN) if at is None else at
+
+    def _settling(self) -> Settling | CannotEdit:
+        return self.desk.settling() or CannotEdit(words.TABLE_NOTHING_GUESSED)
+
+    def _settle(self, settling: Settling) -> None:
+        """Goes through the guesses; keys wait until the host comes back, and the file is not looked at."""
+        asked = SettleScreen(self.desk.name, settling)
+
+        def answered(_: None) -> None:
+            self.busy = False
+            if asked.answers:
+                self._take_change(lambda _: at_part(settling.answered(asked.answers), ()),
+                                  words.table_settled(len(asked.answers)))  # fmt: skip
+            self.go_on()
+
+        self.busy = True
+        self.app.push_screen(asked, answered)
 
     def on_plan_table_screen_ready(self, event: Ready) -> None:
         self.busy = False
         result, at = event.result, None
+        done, self.done = self.done, ""
         if isinstance(result, CannotEdit):
             self.said = result.reason
+        elif isinstance(result, Settling):
+            self._settle(result)
         elif isinstance(result, Made):
             self._typed_over()
             self.desk.take(result)
+            self.said = done
             at = self._seen(result.at) if result.at else None
         elif isinstance(result, Outside):
             self.said = "" if result.both else words.table_outside(len(result.changed))
-        elif result == ():
-            self.said = words.TABLE_BACK_OUTSIDE
-        elif result:
-            at = self._seen(result)
+        elif result is not None:
+            self.said = done
+            at = self._seen(result) if result not in ((), BY_AN_EDITOR) else None
         self.show(at)
         self.go_on()
 
@@ -418,10 +487,10 @@ class PlanTableScreen(TypingScreen):
         if not self.is_mounted:
             return
         stands = {f"-{self.pane}", "-wide" if self.wide else "-narrow"}
-        stands |= {"-telling"} if self.in_ways or self.desk.trying is not None else set()
         if stands != self.stands:
             self.set_classes(stands)
             self.stands = stands
+        self.found_at = max(0, min(self.found_at, len(self._findings()) - 1))
         if self.raw and self.desk.read.places is not None:  # it can be read now
             self.opened = first_opened(self.desk.read.rows)
         self.raw = self.desk.read.places is None
@@ -430,28 +499,54 @@ class PlanTableScreen(TypingScreen):
         self.listing.show(lines, self.listing.at if at is None else at)
         top, found, keys = (self.query_one(f"#table-{id_}", Lines) for id_ in ("top", "found", "keys"))
         days = self.query_one(Days)
+        self._show_typed()
         seen, findings = self._seen_now(), self._findings()
         self.drawn = plan_panes.days(self.desk, seen, max(20, days.size.width), findings)
         top.put([plan_panes.top(self.desk, seen)])
         days.put(self.drawn.lines)
-        found.put(plan_panes.below(self.desk, seen, findings, max(20, self.size.width - 2)))
-        keys.put([((words.table_keys(plan_panes.keys(self.desk, seen)), "soft"),)])
-        self._show_typed()
+        below = plan_panes.below(self.desk, seen, findings, self._across())[: seen.below]
+        least = seen.below if self.pane == "found" and not self.wide else LEAST_BELOW["wide" if self.wide else "narrow"]
+        self._tall("found", min(seen.below, max(least, len(below))))
+        found.put(below)
+        keys.put([((words.table_keys(plan_panes.keys(self.desk, seen), self._across()), "soft"),)])
+
+    def _across(self) -> int:
+        return max(20, self.size.width - 2)
+
+    def _tall(self, pane: str, rows: int) -> None:
+        """Gives a pane so many rows; what has them already is not laid out anew."""
+        if self.rows_of.get(pane) != rows:
+            self.rows_of[pane] = rows
+            self.query_one(f"#table-{pane}").styles.height = rows
 
     def _seen_now(self) -> Seen:
         sheet = self.desk.sheet
         return Seen(
-            pane=self.pane, wide=self.wide, width=self.size.width, below=self.query_one("#table-found").size.height,
+            pane=self.pane, wide=self.wide, width=self.size.width, below=self._most_below(), help_at=self.help_at,
             helped=self.helped, near=self.near, in_ways=self.in_ways, typing=self.typed is not None,
             day=self._shown_day(), slot=self._chosen_slot(), found_at=self.found_at,
             glances=self._glanced(sheet) if sheet is not None else (),
         )  # fmt: skip
 
+    def _most_below(self) -> int:
+        """Rows that may be taken by what matters most: all where it is gone through, or else so many that the plan
+        stays in view."""
+        free = self.size.height - 2 - self.rows_of.get("said", SAID_ROWS) - (self.typed is not None)  # names, keys
+        if self.helped and not self.wide:
+            return 0
+        if self.pane == "found" and not self.wide:
+            return free
+        telling = self.in_ways or self.desk.trying is not None
+        most = self.size.height // 2 if telling else max(LEAST_BELOW["wide"] * self.wide, self.size.height // 3)
+        return max(0, min(most, free - 3))
+
     def _show_typed(self) -> None:
         self.query_one("#table-typed").display = self.typed is not None
-        width = max(20, self.size.width - 2)
-        adding = self.editing if self.adding else None
-        self.query_one("#table-said", Lines).put(plan_panes.said(self.desk, adding, self.said, width))
+        width, most = self._across(), self.size.height - 6
+        lines = plan_panes.said(self.desk, self.editing if self.adding else None, self.said, most, width)
+        least = 0 if (self.helped or self.pane == "found") and not self.wide else SAID_ROWS
+        self._tall("said", max(least, len(lines)))
+        self.query_one("#table-said", Lines).put(lines)
         typed = [self.typed.line(width, self._suggested())] if self.typed is not None else []
         self.query_one("#table-typed", Lines).put(typed)
 

@@ -1,7 +1,5 @@
 """Guesses gone through one by one, what decides most first: taken as they stand, or with another figure."""
 
-from collections.abc import Callable, Sequence
-
 from textual.app import ComposeResult
 
 from board.base import words as shared
@@ -14,23 +12,22 @@ from board.screens.dressed import DressedApp
 from board.screens.lines import Line, Lines, fitted
 from board.screens.listing import Listing
 from board.screens.typed import Typed, TypingScreen
+from board.session.settling import Settling
 
-# A guess and what was typed → its value; the same as the plan would have it. Both raise ValueError.
-Retype = Callable[[Guess, str], str]
 STEP_COLUMNS = 34
 
 
 class SettleScreen(TypingScreen):
-    """`answers`: by the number of a guess, its new value, or None where it was taken as it stands."""
+    """`answers`: by the number of a guess, its new value, or None where it was taken as it stands. Dismissed when the
+    host leaves it."""
 
     CSS_PATH = "settling.tcss"
 
-    def __init__(self, title: str, guesses: Sequence[Guess], retype: Retype, fits: Retype) -> None:
+    def __init__(self, title: str, settling: Settling) -> None:
         super().__init__()
         self.heading = title
-        self.guesses = guesses
-        self.retype = retype
-        self.fits = fits
+        self.settling = settling
+        self.guesses = settling.guesses
         self.answers: dict[int, str | None] = {}
         self.done: list[tuple[int, ...]] = []  # what each key answered, for taking it back
         self.said = ""
@@ -56,12 +53,12 @@ class SettleScreen(TypingScreen):
         if self.typed is not None:
             self._type(key, self.typed, sign)
         elif key == "q":
-            self.app.exit()
+            self.dismiss()
         elif key == "u":
             self._back()
         elif self.at is None:
             if key == "enter":
-                self.app.exit()
+                self.dismiss()
         elif key == "enter":
             self._answer({self.at: None})
         elif key == "space":
@@ -89,7 +86,7 @@ class SettleScreen(TypingScreen):
             return
         guess = self.guesses[self.at]
         try:
-            value = self.fits(guess, self.retype(guess, typed))
+            value = self.settling.fits(guess, self.settling.retype(guess, typed))
         except ValueError as wrong:
             self.said = str(wrong)
         else:
@@ -143,7 +140,7 @@ class SettleScreen(TypingScreen):
     def _read_as(self, guess: Guess) -> str:
         """What the typed text would be, where it can be read."""
         try:
-            return self.retype(guess, self.typed.text if self.typed is not None else "")
+            return self.settling.retype(guess, self.typed.text if self.typed is not None else "")
         except ValueError:
             return ""
 
@@ -162,4 +159,4 @@ class SettleApp(DressedApp[None]):
 
     def on_mount(self) -> None:
         self.dress()
-        self.push_screen(self.settling)
+        self.push_screen(self.settling, lambda _: self.exit())

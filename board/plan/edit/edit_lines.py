@@ -128,6 +128,16 @@ def line_retyped(text: str, number: int, typed: str) -> str:
     return "".join(pieces)
 
 
+def line_added(text: str, number: int, typed: str) -> str:
+    """With a line before that one; behind the last where there is none."""
+    pieces = _LINE_END.split(text)
+    line_end = pieces[1] if len(pieces) > 1 else "\n"
+    if 2 * number < len(pieces):
+        pieces[2 * number : 2 * number] = [typed, line_end]
+        return "".join(pieces)
+    return f"{text}{line_end}{typed}"
+
+
 def line_removed(text: str, number: int) -> str:
     """Without that line."""
     pieces = _LINE_END.split(text)
