@@ -25,13 +25,12 @@ SIGNS = {Weight.STOP: "stop", Weight.ASK: "ask", Weight.MIND: "mind", Weight.NOT
 @dataclass(frozen=True, slots=True)
 class Seen:
     """What the screen stands at. `below`: rows that there may be under the panes; `slot`: of the chosen line; `day`:
-    that is drawn; `help_at`: the first key that is told."""
+    that is drawn."""
 
     pane: str
     wide: bool
     width: int
     below: int
-    help_at: int
     helped: bool
     near: bool
     in_ways: bool
@@ -63,13 +62,14 @@ def top(desk: Desk, seen: Seen) -> Line:
     """The plan's name and the pane that takes the keys."""
     line: list[tuple[str, str]] = [(f"{one_line(desk.name, 40)}   ", "accent")]
     for pane, name in words.TABLE_PANES.items():
+        name = words.TABLE_KEYS if pane == "days" and seen.helped else name
         if seen.wide or pane == seen.pane:
             sign = shared.SIGN["chosen"] if pane == seen.pane else " "
             line.append((f"{sign} {name}   ", "accent" if pane == seen.pane else "soft"))
     if desk.looking_on:
-        line.append((words.TABLE_LOOKING_ON, "wary"))
+        line.append((words.TABLE_LOOKS_ON, "wary"))
     elif desk.unwritten:
-        line.append((words.table_unwritten(one_line(desk.unwritten)), "presses"))
+        line.append((words.TABLE_UNWRITTEN, "presses"))
     return tuple(line)
 
 
@@ -86,10 +86,11 @@ def line_of(row: Row, *, opened: bool) -> Line:
     return tuple(line)
 
 
-def days(desk: Desk, seen: Seen, width: int, found: Sequence[Finding]) -> DrawnPane:
-    """How the timetable stands, its days at a glance, one of them drawn, and what holds the chosen step."""
+def days(desk: Desk, seen: Seen, width: int, rows: int, found: Sequence[Finding]) -> DrawnPane:
+    """How the timetable stands, its days at a glance, one of them drawn, and what holds the chosen step. Where that is
+    more than there are rows, without blank lines, then without the other days."""
     if seen.helped:
-        return DrawnPane(help_lines(width)[seen.help_at :])
+        return DrawnPane(_help(width))
     sheet = desk.sheet
     if sheet is None or seen.day is None:
         stopped = any(each.weight == Weight.STOP for each in found)
@@ -99,21 +100,30 @@ def days(desk: Desk, seen: Seen, width: int, found: Sequence[Finding]) -> DrawnP
     lines: list[Line] = [((stands, "wary" if desk.stale else "soft"),)]
     what, *why = held(sheet, seen.slot) or ("",)
     lines += [((what, "accent"),)] if what else []
+    drawn = drawn_day(sheet, seen.day, width, seen.slot, near=seen.near)
+    told = [((piece, "text"),) for each in why for piece in wrapped(each, width).splitlines()]
+    most = rows - len(lines) - len(drawn.rows) - len(told)
+    shown = [each for each in seen.glances if len(seen.glances) <= most or each.day == seen.day]
+    blank: list[Line] = [()] if len(shown) + 2 <= most else []
     first_day = len(lines)
-    for each in seen.glances:
+    for each in shown:
         sign = shared.SIGN["chosen"] if each.day == seen.day else " "
         lines.append(((f"{sign} {each.name}  ", "accent" if each.day == seen.day else "name"), (each.told, "text")))
-    lines.append(())
+    lines += blank
     first_bar = len(lines)
-    drawn = drawn_day(sheet, seen.day, width, seen.slot, near=seen.near)
-    lines += [*drawn.rows, ()]
-    for told in why:
-        lines += [((piece, "text"),) for piece in wrapped(told, width).splitlines()]
-    return DrawnPane(lines, first_day, tuple(each.day for each in seen.glances), first_bar, drawn)
+    lines += [*drawn.rows, *blank, *told]
+    return DrawnPane(lines, first_day, tuple(each.day for each in shown), first_bar, drawn)
 
 
-def help_lines(width: int) -> list[Line]:
-    """All keys."""
+def window(lines: Sequence[Line], at: int, rows: int) -> list[Line]:
+    """So many of the lines as there are rows, from that one on; the last row tells of more."""
+    seen = list(lines[at : at + rows])
+    if len(lines) > at + rows and rows > 1:
+        seen[-1] = ((words.table_further(len(lines) - at - rows + 1), "soft"),)
+    return seen
+
+
+def _help(width: int) -> list[Line]:
     lines: list[Line] = []
     for key, what in words.KEYS_TABLE:
         first, *more = wrapped(what, max(10, width - 7)).splitlines()
@@ -246,6 +256,7 @@ def said(desk: Desk, adding: Row | None, text: str, rows: int, width: int) -> li
             head,
             *(line for name, side in sides for line in _cut(_side(name, side, width), (rows - 1) // 2, width)),
         ]
+    text = text or words.table_unwritten(desk.unwritten) * bool(desk.unwritten)  # until there is more to say
     lines = [] if adding is None else _wrapped(words.table_adds(adds(adding, desk.read)), "soft", width)
     return _cut([*lines, *_wrapped(text, "wary", width)], rows, width)
 

@@ -47,6 +47,7 @@ LEAST_BELOW = {"wide": 8, "narrow": 3}  # rows
 SAID_ROWS = 2  # while there is little to say
 PANES = ("plan", "days", "found")
 LEAVE_IT_TRIED = ("left", "right", "enter", "z", "v", "comma", "full_stop")  # all else puts off what is tried
+LINE_KEYS = ("enter", "delete", "+", "[", "]")
 MOVES = {"up": -1, "down": 1, "home": -100_000, "end": 100_000}
 Result = Made | CannotEdit | Outside | Settling | Loc | None
 Job = Callable[[], Result]
@@ -108,7 +109,8 @@ class PlanTableScreen(TypingScreen):
         self.said = ""
         self.done = ""  # what to say once what is being done is done
         self.helped = False  # the keys stand where the days do
-        self.help_at = 0
+        self.days_stood: tuple[object, ...] = ()  # what was seen of the days
+        self.scrolled = 0  # lines of the days, or of the keys, that are above what is seen
         self.in_ways = False  # ways out stand where the findings do
         self.found_at = 0
         self.stands: set[str] = set()  # what the style sheet goes by
@@ -170,7 +172,7 @@ class PlanTableScreen(TypingScreen):
         elif sign in words.TABLE_GOES_ON and sign:
             self.app.exit(sign)
         elif sign == "?":
-            self.helped, self.help_at = not self.helped, 0
+            self.helped = not self.helped
             self.pane = "days" if self.helped else "plan"
         elif key == "v":
             self.app.theme = next_theme(self.app.theme)
@@ -178,8 +180,10 @@ class PlanTableScreen(TypingScreen):
             self.pane = self.pane if self.in_ways else "plan"
             self.in_ways = self.helped = False
         elif key == "tab":
+            self.helped = False
             self.pane = PANES[(PANES.index(self.pane) + 1) % len(PANES)]
         elif key == "f":
+            self.helped = False
             self.pane = "plan" if self.pane == "found" else "found"
         elif key == "w":
             self._ways()
@@ -198,12 +202,11 @@ class PlanTableScreen(TypingScreen):
         return True
 
     def _of_the_pane(self, key: str, sign: str) -> None:
-        page = max(1, self.listing.page())
+        page = max(1, (self.query_one(Days) if self.pane == "days" else self.listing).size.height - 1)
         by = {**MOVES, "pageup": -page, "pagedown": page}.get(key)
         row = self.chosen
-        if self.helped and by is not None:
-            lines = plan_panes.help_lines(max(20, self.query_one(Days).size.width))
-            self.help_at = max(0, min(self.help_at + by, len(lines) - self.query_one(Days).size.height))
+        if self.pane == "days" and by is not None and (self.helped or key.startswith("page")):
+            self.scrolled = max(0, min(self.scrolled + by, len(self.drawn.lines) - self.query_one(Days).size.height))
         elif self.pane == "found" and (by is not None or key == "enter"):
             if by is None:
                 self._go_to(self.found_at)
@@ -216,11 +219,20 @@ class PlanTableScreen(TypingScreen):
             self._try(TRIED_MINUTES if key == "right" else -TRIED_MINUTES)
         elif self.pane == "days" and by is not None:
             self._another_slot(by)
+        elif self.pane != "plan" and (key in LINE_KEYS or sign in LINE_KEYS):
+            self._leave_to_the_plan(key)
         elif by is not None:
             self.day = None
             self.listing.move(by)
         elif row is not None or sign == "+":
             self._of_line(row or NOTHING_THERE, key, sign)
+
+    def _leave_to_the_plan(self, key: str) -> None:
+        """Nothing is changed at a line that may not be seen."""
+        if key == "enter":
+            self.pane, self.helped = "plan", False
+        else:
+            self.said = words.TABLE_CHANGED_IN_PLAN
 
     def _of_line(self, row: Row, key: str, sign: str) -> None:
         if key in ("left", "right"):
@@ -339,7 +351,7 @@ class PlanTableScreen(TypingScreen):
         if self.busy or self.typed is not None:
             return
         self.pane = "days"
-        day, slot = self.drawn.at(event.row, event.column)
+        day, slot = self.drawn.at(event.row + self.scrolled, event.column)
         self.day = day or self.day
         if slot:
             self._choose_slot(slot)
@@ -498,17 +510,25 @@ class PlanTableScreen(TypingScreen):
         lines = [plan_panes.line_of(row, opened=row.loc in self.opened) for row in self.rows]
         self.listing.show(lines, self.listing.at if at is None else at)
         top, found, keys = (self.query_one(f"#table-{id_}", Lines) for id_ in ("top", "found", "keys"))
-        days = self.query_one(Days)
         self._show_typed()
+        self._show_days()
         seen, findings = self._seen_now(), self._findings()
-        self.drawn = plan_panes.days(self.desk, seen, max(20, days.size.width), findings)
         top.put([plan_panes.top(self.desk, seen)])
-        days.put(self.drawn.lines)
         below = plan_panes.below(self.desk, seen, findings, self._across())[: seen.below]
         least = seen.below if self.pane == "found" and not self.wide else LEAST_BELOW["wide" if self.wide else "narrow"]
         self._tall("found", min(seen.below, max(least, len(below))))
         found.put(below)
         keys.put([((words.table_keys(plan_panes.keys(self.desk, seen), self._across()), "soft"),)])
+
+    def _show_days(self) -> None:
+        """In their own pane they take what rows they need, then what matters most has the rest."""
+        days, seen = self.query_one(Days), self._seen_now()
+        stands = (seen.helped, seen.day, seen.slot, seen.near)
+        self.scrolled = self.scrolled if stands == self.days_stood else 0
+        self.days_stood = stands
+        rows = self._free() if self.pane == "days" else self._free() - seen.below
+        self.drawn = plan_panes.days(self.desk, seen, max(20, days.size.width), rows, self._findings())
+        days.put(plan_panes.window(self.drawn.lines, self.scrolled, days.size.height))
 
     def _across(self) -> int:
         return max(20, self.size.width - 2)
@@ -522,29 +542,32 @@ class PlanTableScreen(TypingScreen):
     def _seen_now(self) -> Seen:
         sheet = self.desk.sheet
         return Seen(
-            pane=self.pane, wide=self.wide, width=self.size.width, below=self._most_below(), help_at=self.help_at,
+            pane=self.pane, wide=self.wide, width=self.size.width, below=self._most_below(),
             helped=self.helped, near=self.near, in_ways=self.in_ways, typing=self.typed is not None,
             day=self._shown_day(), slot=self._chosen_slot(), found_at=self.found_at,
             glances=self._glanced(sheet) if sheet is not None else (),
         )  # fmt: skip
 
+    def _free(self) -> int:
+        """Rows for the panes and what matters most."""
+        return self.size.height - 2 - self.rows_of.get("said", SAID_ROWS) - (self.typed is not None)  # names, keys
+
     def _most_below(self) -> int:
         """Rows that may be taken by what matters most: all where it is gone through, or else so many that the plan
-        stays in view."""
-        free = self.size.height - 2 - self.rows_of.get("said", SAID_ROWS) - (self.typed is not None)  # names, keys
-        if self.helped and not self.wide:
-            return 0
+        stays in view, and no line of the days is lost."""
+        free, telling = self._free(), self.in_ways or self.desk.trying is not None
         if self.pane == "found" and not self.wide:
             return free
-        telling = self.in_ways or self.desk.trying is not None
         most = self.size.height // 2 if telling else max(LEAST_BELOW["wide"] * self.wide, self.size.height // 3)
+        if self.pane == "days" and not telling:
+            most = min(most, free - len(self.drawn.lines))
         return max(0, min(most, free - 3))
 
     def _show_typed(self) -> None:
         self.query_one("#table-typed").display = self.typed is not None
         width, most = self._across(), self.size.height - 6
         lines = plan_panes.said(self.desk, self.editing if self.adding else None, self.said, most, width)
-        least = 0 if (self.helped or self.pane == "found") and not self.wide else SAID_ROWS
+        least = 0 if self.pane != "plan" and not self.wide else SAID_ROWS
         self._tall("said", max(least, len(lines)))
         self.query_one("#table-said", Lines).put(lines)
         typed = [self.typed.line(width, self._suggested())] if self.typed is not None else []

@@ -443,11 +443,13 @@ KEYS_TABLE = (
     ("[ ]", "move it up, down"),
     ("u a", "take the last change back, as often as you like; have it again"),
     (", .", "the day before, the day after"),
+    ("pgdn", "further down, pgup further up; in the days, where not all is seen"),
     ("z", "the hours around it, the whole day"),
     ("1-9", "mend what stands below, or go to its line"),
     ("f", "all findings, the chosen one whole"),
     ("w", "ways out of what cannot be had"),
     ("tab", "the next pane"),
+    ("esc", "leave what is typed, tried or shown; back to the plan"),
     ("v", "the next theme"),
     ("s p g", "leave for the sheet, for a page that prints, for who eats what"),
     ("b r l", "leave for the provisions, for a rehearsal, for the live board"),
@@ -461,7 +463,7 @@ KEYS_TABLE_WIDE = (("↑↓", "look"), ("←→", "fold"), ("enter", "edit"), ("
                    ("u", "back"), ("tab", "pane"), ("f", "findings"), ("?", "keys"), ("q", "leave"))  # fmt: skip
 KEY_TABLE_AGAIN = ("a", "again")
 KEYS_TABLE_HELP = (("↑↓", "more keys"), ("?", "back"), ("q", "leave"))
-KEYS_TABLE_DAYS = (("↑↓", "look"), ("←→", "sooner, later"), (", .", "day"), ("z", "hours"), ("tab", "pane"),
+KEYS_TABLE_DAYS = (("↑↓", "look"), ("←→", "sooner, later"), (", .", "day"), ("enter", "its line"), ("tab", "pane"),
                    ("?", "keys"), ("q", "leave"))  # fmt: skip
 KEYS_TABLE_FOUND = (("↑↓", "look"), ("enter", "to its line"), ("1-9", "mend"), ("f", "back"), ("?", "keys"),
                     ("q", "leave"))  # fmt: skip
@@ -470,6 +472,7 @@ KEYS_TABLE_TRYING = (("enter", "take it"), ("←→", "sooner, later"), ("esc", 
 KEYS_TABLE_WAYS = (("1-9", "take it"), ("esc", "leave it"))
 KEYS_TABLE_BOTH = (("1", "take what stands here"), ("2", "take what the file has"))
 TABLE_PANES = {"plan": "The plan", "days": "The days", "found": "What matters most"}
+TABLE_KEYS = "All keys"
 TABLE_ADDS = {
     "course": "a course, `Cheese: Hard cheeses with oatcakes`",
     "dish": "a dish: words of a menu, one of your shelf, or a recipe's file",
@@ -483,6 +486,7 @@ TABLE_ADDS = {
 TABLE_NOTHING_BACK = "nothing to take back"
 TABLE_NOTHING_AGAIN = "nothing was taken back since the last change"
 TABLE_TAKEN_BACK = "taken back; a has it again"
+TABLE_CHANGED_IN_PLAN = "lines are changed in the plan: esc goes there"
 TABLE_NO_LINE_OF_ITS_OWN = "it is about no line of its own"
 TABLE_NOTHING_GUESSED = "nothing is guessed here"
 TABLE_BEGUN = "begun; the day, the hour, the zone and the guests are assumed: say them first"
@@ -499,7 +503,9 @@ TABLE_NO_TIME = "choose a step of the timetable first, once it is worked out"
 TABLE_NO_DAYS = "the timetable is being worked out"
 TABLE_NONE_FOUND = "no timetable was found in time"
 TABLE_STOPPED = "no timetable: first mend what stops it"
-TABLE_LOOKING_ON = "LOOKING ON: this plan is open at another table"
+TABLE_LOOKS_ON = "LOOKING ON"
+TABLE_LOOKING_ON = f"{TABLE_LOOKS_ON}: this plan is open at another table"
+TABLE_UNWRITTEN = "NOT ON DISK"
 
 
 def table_keys(keys: Sequence[tuple[str, str]], width: int) -> str:
@@ -550,8 +556,12 @@ def table_more(before: int, behind: int, *, in_turn: bool) -> str:
     return " · ".join(f"{count} more: {key}" for count, key in ((before, "↑"), (behind, "↓")) if count)
 
 
+def table_further(lines: int) -> str:
+    return f"{lines} more lines: pgdn"
+
+
 def table_unwritten(why: str) -> str:
-    return f"NOT ON DISK: {why}"
+    return f"{TABLE_UNWRITTEN}: {why}. What you change is kept here, and written as soon as it can be"
 
 
 def table_outside(lines: int) -> str:

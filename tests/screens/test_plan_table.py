@@ -16,7 +16,8 @@ from board.base.plan_digest import digest_of
 from board.cli import _bare_plan
 from board.plan.places import Loc
 from board.plan.snag import Fix
-from board.screens import held, words
+from board.screens import held as held_keys
+from board.screens import words
 from board.screens.listing import Listing
 from board.screens.plan_table import Days, PlanTableApp, PlanTableScreen
 from board.screens.settling import SettleScreen
@@ -24,6 +25,7 @@ from board.session.background import Answer, Background, Finding, PlanText, Plan
 from board.session.plan_desk import Desk, opened
 from board.sheet.run_sheet import GivenUp, RunSheet
 from board.sheet.told import Late, Longest
+from board.view.days import held
 from tests.conftest import PLANS
 from tests.screens.conftest import screen_text
 from tests.session.beside import Beside
@@ -458,7 +460,7 @@ async def test_keys_in_a_burst_wait_for_the_change_before_them(table: Table) -> 
 async def test_a_held_key_takes_one_line_out_and_back_may_be_pressed_fast(
     table: Table, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    monkeypatch.setattr(held, "HELD_SECONDS", 60.0)
+    monkeypatch.setattr(held_keys, "HELD_SECONDS", 60.0)
     async with table.app.run_test(size=(80, 24)) as pilot:
         table.choose("chop")
         for key in ("]", "delete", "delete", "delete"):
@@ -612,3 +614,31 @@ async def test_all_keys_are_read_in_a_small_window(table: Table) -> None:
         assert all(word in seen for _, what in words.KEYS_TABLE for word in what.split())
         await table.press(pilot, "escape")
         assert "event: Small" in table.shown()
+
+
+@pytest.mark.parametrize("size", [(80, 24), (60, 18)])
+async def test_what_holds_a_step_is_read_to_its_last_line_in_the_days(laid: Table, size: tuple[int, int]) -> None:
+    sheet = laid.desk.sheet
+    assert sheet is not None
+    slot = max((each for each in laid.desk.parts.values()), key=lambda each: len(" ".join(held(sheet, each))))
+    async with laid.app.run_test(size=size) as pilot:
+        laid.screen._choose_slot(slot)
+        await laid.press(pilot, "tab")
+        seen = laid.shown()
+        for _ in range(3):
+            await laid.press(pilot, "pagedown")
+            seen += laid.shown()
+
+        assert all(word in seen for line in held(sheet, slot) for word in line.split())
+
+
+async def test_no_line_is_changed_that_is_not_seen(table: Table) -> None:
+    async with table.app.run_test(size=(80, 24)) as pilot:
+        table.choose("chop")
+        for pane in (["tab"], ["f"]):
+            await table.press(pilot, *pane, "]", "+", *"x", "delete")
+            assert words.TABLE_CHANGED_IN_PLAN in table.shown()
+            await table.press(pilot, "escape")
+        assert table.file() == TEXT
+        await table.press(pilot, "tab", "enter", "delete")
+        assert "chop" not in table.file()
