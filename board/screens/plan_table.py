@@ -480,8 +480,13 @@ class PlanTableScreen(TypingScreen):
             self._do(self.desk.ask_tried)
 
     def _look(self) -> None:
+        if self.busy:  # what is being done is written by itself
+            return
+        unwritten = self.desk.unwritten
         self.desk.save()
-        if not self.busy and self.typed is None:
+        if self.desk.unwritten != unwritten:
+            self.show()
+        if self.typed is None:
             self._do_quietly()
 
     def _do_quietly(self) -> None:

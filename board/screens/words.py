@@ -438,7 +438,7 @@ KEYS_TABLE = (
     ("↑↓", "look at another line; in the days, at what is done before, after"),
     ("←→", "fold and unfold; in the days, try it sooner, later: enter takes it"),
     ("enter", "edit the line"),
-    ("+", "add a dish, a step, a job, an entry, a line; in an empty file, a course"),
+    ("+", "add a course (at courses), a dish (at a course), a step, a job, a line"),
     ("del", "take it out, with all that stands under it"),
     ("[ ]", "move it up, down"),
     ("u a", "take the last change back, as often as you like; have it again"),

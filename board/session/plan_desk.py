@@ -164,7 +164,9 @@ class Desk:
 
     def save(self) -> None:
         """Writes what is not on disk; tried again at each look."""
-        if self.planning.unsaved and not self.planning.both and not self.looking_on:
+        if not self.planning.unsaved:
+            self.unwritten = ""
+        elif not self.planning.both and not self.looking_on:
             self.unwritten = self.keeper.write(self.planning.on_disk, self.planning.text)
             if not self.unwritten:
                 self.planning.saved(self.planning.text)

@@ -2,6 +2,7 @@
 
 import asyncio
 import json
+import time
 from datetime import timedelta
 from pathlib import Path
 from typing import cast
@@ -230,9 +231,14 @@ async def test_a_read_only_file_is_told_and_what_was_typed_is_kept(table: Table)
         await table.press(pilot, "enter", *["backspace"] * 6, *"25 min", "enter")
         assert "NOT ON DISK" in table.shown()
         assert "25 min" in table.desk.planning.text
+        await table.press(pilot, "u")
+        assert "NOT ON DISK" not in table.shown()  # the file holds what it held
+        await table.press(pilot, "a")
+        assert "NOT ON DISK" in table.shown()
         table.path.chmod(0o644)
         await pilot.pause(0.8)
         assert "25 min" in table.file()
+        assert "NOT ON DISK" not in table.shown()
         await table.settled(pilot)
 
 
@@ -642,3 +648,25 @@ async def test_no_line_is_changed_that_is_not_seen(table: Table) -> None:
         assert table.file() == TEXT
         await table.press(pilot, "tab", "enter", "delete")
         assert "chop" not in table.file()
+
+
+async def test_a_change_that_is_being_written_is_not_written_twice(
+    table: Table, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """The second time the file no longer holds the text before, and it stood as not on disk."""
+    async with table.app.run_test(size=(80, 24)) as pilot:
+        table.choose("chop")
+        await table.press(pilot, "delete")
+        write = table.desk.keeper.write
+
+        def slow(old: str, new: str) -> str:
+            time.sleep(0.3)
+            return write(old, new)
+
+        monkeypatch.setattr(table.desk.keeper, "write", slow)
+        await pilot.press("u")
+        table.screen._look()
+        await table.settled(pilot)
+
+        assert table.file() == TEXT
+        assert (table.desk.unwritten, "NOT ON DISK" in table.shown()) == ("", False)
