@@ -229,8 +229,10 @@ def _ways(desk: Desk, seen: Seen, width: int) -> list[Line]:
     if not desk.ways:
         sought = desk.ways is None and desk.looking_for_ways
         return [((words.TABLE_WAYS_SOUGHT if sought else words.TABLE_NO_WAYS, "soft"),)]
-    rows = max(2, seen.below // len(desk.ways))
-    return [line for number, way in enumerate(desk.ways, start=1) for line in _way(number, way, rows, width)]
+    lines: list[Line] = []
+    for number, way in enumerate(desk.ways, start=1):  # two rows are left for each that follows
+        lines += _way(number, way, seen.below - len(lines) - 2 * (len(desk.ways) - number), width)
+    return lines
 
 
 def _way(number: int, way: Way, rows: int, width: int) -> list[Line]:
@@ -280,7 +282,7 @@ def keys(desk: Desk, seen: Seen) -> Sequence[tuple[str, str]]:
     if desk.trying is not None:
         return words.KEYS_TABLE_TRYING
     if seen.in_ways:
-        return words.KEYS_TABLE_WAYS
+        return words.KEYS_TABLE_WAYS if desk.ways else words.KEYS_TABLE_WAYS[1:]
     if seen.helped:
         return words.KEYS_TABLE_HELP
     if seen.pane == "days":

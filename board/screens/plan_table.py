@@ -44,6 +44,7 @@ WIDE = (100, 30)  # from here on all panes stand beside one another
 HEARD_SECONDS, LOOKED_SECONDS = 0.1, 0.5
 TRIED_MINUTES = 15  # sooner or later by one key
 LEAST_BELOW = {"wide": 8, "narrow": 3}  # rows
+LEAST_ABOVE = 3
 SAID_ROWS = 2  # while there is little to say
 PANES = ("plan", "days", "found")
 LEAVE_IT_TRIED = ("left", "right", "enter", "z", "v", "comma", "full_stop")  # all else puts off what is tried
@@ -563,10 +564,10 @@ class PlanTableScreen(TypingScreen):
         free, telling = self._free(), self.in_ways or self.desk.trying is not None
         if self.pane == "found" and not self.wide:
             return free
-        most = self.size.height // 2 if telling else max(LEAST_BELOW["wide"] * self.wide, self.size.height // 3)
+        most = free if telling else max(LEAST_BELOW["wide"] * self.wide, self.size.height // 3)
         if self.pane == "days" and not telling:
             most = min(most, free - len(self.drawn.lines))
-        return max(0, min(most, free - 3))
+        return max(0, min(most, free - LEAST_ABOVE))
 
     def _show_typed(self) -> None:
         self.query_one("#table-typed").display = self.typed is not None

@@ -15,6 +15,7 @@ from board.screens.typed import Typed, TypingScreen
 from board.session.settling import Settling
 
 STEP_COLUMNS = 34
+LEAST_FOOT, LEAST_ABOVE = 5, 5  # rows
 
 
 class SettleScreen(TypingScreen):
@@ -29,6 +30,7 @@ class SettleScreen(TypingScreen):
         self.settling = settling
         self.guesses = settling.guesses
         self.answers: dict[int, str | None] = {}
+        self.left: set[int] = set()  # open, on purpose
         self.done: list[tuple[int, ...]] = []  # what each key answered, for taking it back
         self.said = ""
 
@@ -46,8 +48,8 @@ class SettleScreen(TypingScreen):
 
     @property
     def at(self) -> int | None:
-        """The first guess without an answer."""
-        return next((n for n in range(len(self.guesses)) if n not in self.answers), None)
+        """The first guess without an answer that is not left open."""
+        return next((n for n in range(len(self.guesses)) if n not in self.answers and n not in self.left), None)
 
     def pressed(self, key: str, sign: str) -> None:
         if self.typed is not None:
@@ -61,6 +63,9 @@ class SettleScreen(TypingScreen):
                 self.dismiss()
         elif key == "enter":
             self._answer({self.at: None})
+        elif key == "down":
+            self.done.append((self.at,))
+            self.left.add(self.at)
         elif key == "space":
             self._answer_dish(self.guesses[self.at].loc[:4])
         elif sign.isdecimal():
@@ -93,8 +98,9 @@ class SettleScreen(TypingScreen):
             self._answer({self.at: value})
 
     def _answer_dish(self, dish: Loc) -> None:
-        """All guesses that are left of a dish, as they stand."""
-        left = (n for n, guess in enumerate(self.guesses) if n not in self.answers and guess.loc[:4] == dish)
+        """All guesses of a dish that were not gone through, as they stand."""
+        known = {*self.answers, *self.left}
+        left = (n for n, guess in enumerate(self.guesses) if n not in known and guess.loc[:4] == dish)
         self._answer(dict.fromkeys(left))
 
     def _answer(self, answers: dict[int, str | None]) -> None:
@@ -104,7 +110,8 @@ class SettleScreen(TypingScreen):
 
     def _back(self) -> None:
         for number in self.done.pop() if self.done else ():
-            del self.answers[number]
+            self.answers.pop(number, None)
+            self.left.discard(number)
 
     def show(self) -> None:
         top, keys, foot = (self.query_one(f"#{id_}", Lines) for id_ in ("settle-top", "settle-keys", "settle-foot"))
@@ -112,8 +119,11 @@ class SettleScreen(TypingScreen):
         top.put([((f"{one_line(self.heading, 50)}   ", "accent"), (count, "soft"))])
         at = len(self.guesses) - 1 if self.at is None else self.at
         self.query_one(Listing).show([self._row(n) for n in range(len(self.guesses))], at)
-        foot.put(self._foot(max(20, self.size.width - 2)))
-        keys.put([((words.settle_keys(typing=self.typed is not None), "soft"),)])
+        across = max(20, self.size.width - 2)
+        told = self._foot(across)
+        foot.styles.height = max(LEAST_FOOT, min(len(told), self.size.height - LEAST_ABOVE))
+        foot.put(told)
+        keys.put([((words.settle_keys(across, typing=self.typed is not None), "soft"),)])
 
     def _row(self, number: int) -> Line:
         guess, known = self.guesses[number], number in self.answers
@@ -123,19 +133,20 @@ class SettleScreen(TypingScreen):
         return ((told, "done" if known else "text"),)
 
     def _foot(self, width: int) -> list[Line]:
+        def told(text: str, role: str) -> list[Line]:
+            return [((line, role),) for line in wrapped(one_line(text), width).splitlines()]
+
         if self.at is None:
-            return [((words.SETTLE_ALL_DONE, "accent"),)]
+            return told(words.SETTLE_LEFT if self.left else words.SETTLE_ALL_DONE, "accent")
         guess = self.guesses[self.at]
         value = guess.text if guess.text is not None else words.SETTLE_NO_LINE
-        lines: list[Line] = [
-            ((one_line(f"{guess.course}: {guess.dish}: {guess.step}"), "name"),),
-            ((one_line(f"{guess.key}: {value}"), "text"),),
-            ((one_line(guess.why), "wary"),) if guess.why else ((words.SETTLE_DECIDES_NOTHING, "soft"),),
-        ]
-        if self.typed is not None:
+        lines = [*told(f"{guess.course}: {guess.dish}: {guess.step}", "name"), *told(f"{guess.key}: {value}", "text")]
+        if self.typed is None:
+            lines += told(guess.why, "wary") if guess.why else told(words.SETTLE_DECIDES_NOTHING, "soft")
+        else:
             read_as = words.settle_read_as(self.typed.text, self._read_as(guess))
-            lines[2] = ((f"{shared.SIGN['chosen']} ", "accent"), *self.typed.line(width, read_as))
-        return [*lines, *(((line, "wary"),) for line in wrapped(one_line(self.said), width).splitlines()[:2])]
+            lines.append(((f"{shared.SIGN['chosen']} ", "accent"), *self.typed.line(width, read_as)))
+        return [*lines, *told(self.said, "wary")]
 
     def _read_as(self, guess: Guess) -> str:
         """What the typed text would be, where it can be read."""

@@ -381,20 +381,21 @@ def ticked_of(done: int, all_: int) -> str:
 
 KEYS_SETTLE = (
     ("enter", "take it"),
-    ("0-9", "change"),
-    ("e", "edit"),
+    ("0-9 e", "change"),
     ("space", "rest of dish"),
+    ("↓", "skip"),
     ("u", "back"),
     ("q", "stop"),
 )
 KEYS_SETTLE_TYPING = (("enter", "take it"), ("backspace", "erase"), ("esc", "leave it as it was"))
 SETTLE_ALL_DONE = "All of them are settled. enter writes them; u takes the last back."
+SETTLE_LEFT = "You are through. enter writes what is settled; the rest stays a guess. u goes back."
 SETTLE_NO_LINE = "(no such line in the plan)"
 SETTLE_DECIDES_NOTHING = "No course and no limit hangs on it, as the timetable stands."
 
 
-def settle_keys(*, typing: bool) -> str:
-    return "   ".join(f"{key} {what}" for key, what in (KEYS_SETTLE_TYPING if typing else KEYS_SETTLE))
+def settle_keys(width: int, *, typing: bool) -> str:
+    return table_keys(KEYS_SETTLE_TYPING if typing else KEYS_SETTLE, width)
 
 
 def settled_of(done: int, all_: int) -> str:

@@ -327,4 +327,5 @@ def opened(
 
 def _in_words(snag: Snag) -> str:
     """What is wrong, and the mend, as sentences."""
-    return ". ".join(filter(None, (snag.message.rstrip("."), snag.mend)))
+    message = snag.message if snag.message.endswith(("?", "!", ".")) or not snag.mend else f"{snag.message}."
+    return " ".join(filter(None, (message, snag.mend)))

@@ -100,3 +100,19 @@ async def test_letters_are_text_only_while_something_is_typed() -> None:
         assert settling.screen.answers == {0: "1 h 30"}
         await pilot.press("u", "x", "z")
         assert settling.screen.answers == {}
+
+
+async def test_a_guess_is_left_open_and_why_a_value_is_refused_stands_whole() -> None:
+    shown = Shown()
+    async with shown.app.run_test(size=(60, 18)) as pilot:
+        await pilot.press("down", "enter", "4", "enter")
+        assert set(shown.screen.answers) == {1, 2}
+        await pilot.press("down")
+        assert "the rest stays a guess" in " ".join(shown.shown().split())
+        await pilot.press("u", "u", "u", "u", "e", "ctrl+u", *"soon", "enter")
+        await pilot.pause()
+        told = " ".join(shown.shown().split())
+        assert " ".join(shown.screen.said.split()) in told
+        await pilot.press("escape")
+        await pilot.pause()
+        assert "q stop" in shown.shown().splitlines()[-1]
