@@ -175,9 +175,10 @@ def adds(row: Row, at: Reading) -> str:
 
 
 def _holds(row: Row, data: Any) -> bool:
-    """Whether what is added at a line goes into it, as into a list of steps, also one that is empty or on one line."""
-    of_parts = row.key in PARTS_OF and isinstance(follow(data, row.loc), list | None)
-    return row.kind == "group" or (row.kind == "line" and of_parts)
+    """Whether what is added at a line goes into it, as into a list of steps on one line, or one that is empty."""
+    there = follow(data, row.loc)
+    in_line = there == [] or (row.key in PARTS_OF and isinstance(there, list | None))
+    return row.kind == "group" or (row.kind == "line" and in_line)
 
 
 def place(row: Row, data: Any) -> tuple[Loc, int | None]:

@@ -243,6 +243,9 @@ def test_a_first_course_dish_or_step_goes_into_an_empty_list_or_none() -> None:
         assert adds(steps, desk.read) == "step"
         assert "- step: chop\n" in taken(desk, steps, "chop")
         assert desk.read.snags == ()
+    desk, _, _ = desk_on(HEAD + REST.replace("[3 guests]", "[]"))
+    taken(desk, next(row for row in desk.read.rows if row.key == "guests"), "Ines, no nuts")
+    assert desk.read.data["guests"] == ["Ines, no nuts"]
     assert eaters == [3, 3]
 
 
