@@ -171,7 +171,7 @@ def _lines_of(number: int, each: Finding, width: int, rows: int, *, chosen: bool
     """A finding and its mend, in so many rows at the most, whole where that is enough. The chosen one tells what it
     stands on, too."""
     said = _wrapped(_finding(number, each), "chosen" if chosen else _role(each), width)
-    key = words.table_mend(number, each.fix) if each.fix is not None else ""
+    key = words.table_mend(f"{number} ", each.fix) if each.fix is not None else ""
     mend = f"{each.mend} [{each.source}]" if chosen and each.source else each.mend
     does = [*_wrapped(mend if chosen or not key else "", "soft", width - 4), *_wrapped(key, "accent", width - 4)]
     if len(said) + len(does) > rows and not chosen:

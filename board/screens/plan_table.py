@@ -9,6 +9,7 @@ from textual.app import ComposeResult
 from textual.containers import Container
 from textual.message import Message
 
+from board.base.plain import one_line
 from board.plan.edit.save import CannotEdit
 from board.plan.places import Loc
 from board.screens import plan_panes, words
@@ -270,7 +271,7 @@ class PlanTableScreen(TypingScreen):
             ways = self.desk.ways or ()
             if 1 <= number <= len(ways):
                 self.in_ways = False
-                self._take_change(way_out(ways[number - 1]))
+                self._take_change(way_out(ways[number - 1]), words.table_done(one_line(ways[number - 1].what)))
             return
         if found := self._findings():
             first, shown = plan_panes.findings_shown(self._seen_now(), found, self._across())
@@ -289,7 +290,7 @@ class PlanTableScreen(TypingScreen):
         elif fix.how == "ask":
             self._do(self._settling)
         else:
-            self._take_change(mend(fix))
+            self._take_change(mend(fix), words.table_done(words.table_mend("", fix)))
 
     def _go_to(self, number: int) -> None:
         found = self._findings()

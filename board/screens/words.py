@@ -521,20 +521,24 @@ def table_tried(minutes: int) -> str:
     return f"{abs(minutes)} min {'later' if minutes > 0 else 'sooner'}: "
 
 
-def table_mend(number: int, fix: Fix) -> str:
-    """What a figure key does about a finding."""
+def table_mend(key: str, fix: Fix) -> str:
+    """What a figure key, told with the blank behind it, does about a finding."""
     match fix.how:
         case "add":
-            return f"{number} adds {fix.new}"
+            return f"{key}adds {fix.new}"
         case "put":
-            return f"{number} writes {fix.loc[-1]}: {fix.new}"
+            return f"{key}writes {fix.loc[-1]}: {fix.new}"
         case "settle":
-            return f"{number} takes it as it stands"
+            return f"{key}takes it as it stands"
         case "begin":
-            return f"{number} begins {fix.new}" if fix.new else f"{number} begins the {fix.loc[-1]}"
+            return f"{key}begins {fix.new}" if fix.new else f"{key}begins the {fix.loc[-1]}"
         case "ask":
-            return f"{number} goes through them here"
-    return f"{number} writes {fix.new}"
+            return f"{key}goes through them here"
+    return f"{key}writes {fix.new}"
+
+
+def table_done(what: str) -> str:
+    return f"done: {what}; u takes it back"
 
 
 def table_sheet(*, proved: bool, stale: bool, working: bool) -> str:

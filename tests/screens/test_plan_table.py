@@ -357,6 +357,7 @@ async def test_a_known_mend_is_one_key_and_the_rest_are_gone_through(table: Tabl
         assert "1 adds {job: put it away" in table.shown()
         await table.press(pilot, "1")
         assert "jobs:\n  - job: put it away\n" in table.file()
+        assert "done: adds {job: put it away" in table.shown()
         table.beside.answers[PlanText] = Answer("PlanText", table.desk.digest, None, found)
         await pilot.pause(0.3)
         await table.press(pilot, "f", *["down"] * 11)
