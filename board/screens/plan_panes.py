@@ -115,11 +115,12 @@ def days(desk: Desk, seen: Seen, width: int, rows: int, found: Sequence[Finding]
     return DrawnPane(lines, first_day, tuple(each.day for each in shown), first_bar, drawn)
 
 
-def window(lines: Sequence[Line], at: int, rows: int) -> list[Line]:
-    """So many of the lines as there are rows, from that one on; the last row tells of more."""
+def window(lines: Sequence[Line], at: int, rows: int, *, there: bool) -> list[Line]:
+    """So many of the lines as there are rows, from that one on; the last row tells of more. `there`: the keys go to
+    this pane."""
     seen = list(lines[at : at + rows])
     if len(lines) > at + rows and rows > 1:
-        seen[-1] = ((words.table_further(len(lines) - at - rows + 1), "soft"),)
+        seen[-1] = ((words.table_further(len(lines) - at - rows + 1, there=there), "soft"),)
     return seen
 
 

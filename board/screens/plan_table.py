@@ -535,7 +535,7 @@ class PlanTableScreen(TypingScreen):
         self.days_stood = stands
         rows = self._free() if self.pane == "days" else self._free() - seen.below
         self.drawn = plan_panes.days(self.desk, seen, max(20, days.size.width), rows, self._findings())
-        days.put(plan_panes.window(self.drawn.lines, self.scrolled, days.size.height))
+        days.put(plan_panes.window(self.drawn.lines, self.scrolled, days.size.height, there=self.pane == "days"))
 
     def _across(self) -> int:
         return max(20, self.size.width - 2)

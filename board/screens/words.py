@@ -561,8 +561,9 @@ def table_more(before: int, behind: int, *, in_turn: bool) -> str:
     return " · ".join(f"{count} more: {key}" for count, key in ((before, "↑"), (behind, "↓")) if count)
 
 
-def table_further(lines: int) -> str:
-    return f"{lines} more lines: pgdn"
+def table_further(lines: int, *, there: bool) -> str:
+    """`there`: the keys go to what has more lines."""
+    return f"{lines} more lines: {'pgdn' if there else 'tab'}"
 
 
 def table_unwritten(why: str) -> str:
