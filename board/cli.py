@@ -183,8 +183,12 @@ def _page(command: _Parser) -> None:
 
 
 def _plan(arguments: argparse.Namespace) -> int:
-    """The planning table, and what it is left for; on a terminal, a plan that is not there yet is begun first."""
-    if has_terminal() and not arguments.plan.exists() and (code := _run(["new", str(arguments.plan)])):
+    """The planning table, and what it is left for; on a terminal, a plan that is not there yet, or in an empty file, is
+    begun first."""
+    from board.files.plans import is_blank
+
+    to_begin = not arguments.plan.exists() or is_blank(arguments.plan)
+    if has_terminal() and to_begin and (code := _run(["new", str(arguments.plan)])):
         return code
     following = planning.plan(arguments)
     return _run(following) if following else ExitCode.DONE

@@ -21,7 +21,7 @@ from board.base.plain import one_line
 from board.checks.allergens.guests_eat import matrix
 from board.checks.plan.every import check
 from board.files.paths import file_name
-from board.files.plans import STDIN, read_text, shown
+from board.files.plans import STDIN, is_blank, read_text, shown, write_plan
 from board.files.whole import STDOUT, write_new
 from board.importing.starter.answers import Answers, defaults, readers
 from board.importing.starter.for_whom import for_some
@@ -50,10 +50,10 @@ def new_plan(
     menu_file: Path | None = None,
     own: Shelf | None = None,
 ) -> str:
-    """Writes the plan and returns the message for the host. `given`: options by name, None if not used; `menu_file`: a
-    menu, `-` for standard input (as `path`: output); `own`: dishes of the host's own, taken before any way. Raises
-    Trouble."""
-    if path is not None and path != STDOUT and (path.exists() or path.is_symlink()):
+    """Writes the plan, into a new or a blank file, and returns the message for the host. `given`: options by name, None
+    if not used; `menu_file`: a menu, `-` for standard input (as `path`: output); `own`: dishes of the host's own, taken
+    before any way. Raises Trouble."""
+    if path is not None and path != STDOUT and (path.exists() or path.is_symlink()) and not is_blank(path):
         raise Trouble(shared.is_there_already(one_line(path)))
     zone = machine_zone()
     today = today_in(given.get("zone") or zone, now)
@@ -65,14 +65,22 @@ def new_plan(
         answers = gather(given, now, zone, ask, say)
         target = path or _free_name(answers)
         assumed = _assumed(given, {}, zone) if ask is None else ()
-        write_new(target, plan_text(answers, assumed).encode())
+        _write(target, plan_text(answers, assumed))
         return words.new_written(one_line(target), shlex.quote(one_line(target)), _assumed_line(answers, assumed))
     made = from_menu(
         menu, words.NEW_STDIN if menu_file in (None, STDIN) else shown(menu_file), given, now, zone, ask, say, own
     )
     target = path or _free_name(made.answers)
-    write_new(target, made.text.encode())
+    _write(target, made.text)
     return _told(made, one_line(target))
+
+
+def _write(target: Path, text: str) -> None:
+    """Into a new file, or one that says nothing. Raises Trouble."""
+    if target != STDOUT and is_blank(target):
+        write_plan(target, read_text(target), text)
+    else:
+        write_new(target, text.encode())
 
 
 def _nothing_kept(name: str, eaters: int | None) -> None:

@@ -56,10 +56,11 @@ def check(arguments: argparse.Namespace) -> int:
     if had := _had_by_guests(found.file):
         found = replace(found, snags=tuple(in_order([*found.snags, *had])))
     moved = moved_since(arguments.plan, found.sheet, "check") if found.sheet is not None else ()
+    now = WallClock().now()
     if arguments.json:
-        print_json(check_form(found))
+        print_json(check_form(found, now))
     else:
-        print_check(found, now=WallClock().now(), whole=arguments.all, moved=moved)
+        print_check(found, now=now, whole=arguments.all, moved=moved)
     stopped = any(snag.weight is Weight.STOP for snag in found.snags)
     return ExitCode.STOP if stopped else ExitCode.DONE
 

@@ -82,6 +82,22 @@ def lines_of_dish(name: str, file: "PlanFile | None") -> list[str] | CannotEdit:
     return from_shelf(name, at.eaters) or dish_lines(name, usual_way(name), at)
 
 
+def plan_of_course(typed: str) -> str | CannotEdit:
+    """A plan to begin with, out of a course as a menu has it; all else is assumed, and marked so."""
+    from board.app.new_plan import from_menu, machine_zone, today_in
+    from board.importing.starter.menu import read_menu
+    from board.importing.starter.not_a_menu import NotAMenu
+
+    now, zone = WallClock().now(), machine_zone()
+    try:
+        menu = read_menu(typed, today_in(zone, now))
+        return from_menu(menu, words.NEW_STDIN, {}, now, zone, None, lambda _: None, from_shelf).text
+    except NotAMenu as wrong:
+        return CannotEdit(one_line(wrong))
+    except Trouble as trouble:
+        return CannotEdit(one_line(trouble))
+
+
 def _lines_of_recipe(path: Path) -> list[str] | CannotEdit:
     from board.importing.recipe.dish import dish_from
     from board.importing.recipe.documents import NotARecipe
@@ -104,9 +120,8 @@ def run_table(path: Path, theme: str | None) -> tuple[Path | None, str | None]:
 
     text, keeper, background = read_text(path), PlanOnDisk(path), Background(path)
     with claimed(path) as ours:
-        desk = opened(
-            text, one_line(path), keeper, background, lines_of_dish, [kept.name for _, kept in shelf().dishes]
-        )
+        dishes = [kept.name for _, kept in shelf().dishes]
+        desk = opened(text, one_line(path), keeper, background, lines_of_dish, plan_of_course, dishes)
         desk.looking_on = not ours
 
         def table(fallen: "Fallen | None") -> "DressedApp[str]":

@@ -13,10 +13,9 @@ from board.checks.plan.guesses import Guess
 from board.checks.plan.guesses import guesses as guesses_of
 from board.files.plans import plan_in, read_text
 from board.files.preferences import read_settings, settings_file
-from board.plan.edit.edit_guesses import SettleStep, retyped
-from board.plan.edit.edits import CannotEdit, Together
+from board.plan.edit.edits import CannotEdit
 from board.plan.load import PlanFile
-from board.plan.places import Loc
+from board.session.settling import Settling
 
 if TYPE_CHECKING:
     from collections.abc import Mapping, Sequence
@@ -27,16 +26,7 @@ def ask(text: str, file: PlanFile, guesses: "Sequence[Guess]") -> dict[int, str 
     Trouble."""
     from board.screens.settling import SettleApp, SettleScreen
 
-    def retype(guess: Guess, typed: str) -> str:
-        return retyped(guess.key, guess.text or "", typed)
-
-    def fits(guess: Guess, value: str) -> str:
-        made = SettleStep(guess.loc, {guess.key: value}).made(text, file)
-        if isinstance(made, CannotEdit):
-            raise ValueError(made.reason)
-        return value
-
-    screen = SettleScreen(words.settle_title(file.plan.event), guesses, retype, fits)
+    screen = SettleScreen(words.settle_title(file.plan.event), Settling(text, file, guesses))
     app = SettleApp(screen, read_settings(settings_file()).theme)
     app.run()
     if app.return_code:
@@ -46,14 +36,10 @@ def ask(text: str, file: PlanFile, guesses: "Sequence[Guess]") -> dict[int, str 
 
 def with_answers(text: str, file: PlanFile, guesses: "Sequence[Guess]", answers: "Mapping[int, str | None]") -> str:
     """The plan's text with all of it, or Trouble."""
-    steps: dict[Loc, dict[str, str | None]] = {}
-    for number, value in answers.items():
-        guess = guesses[number]
-        steps.setdefault(guess.loc, {})[guess.key] = value
-    made = Together(tuple(SettleStep(loc, keys) for loc, keys in steps.items())).made(text, file)
+    made = Settling(text, file, guesses).answered(answers)
     if isinstance(made, CannotEdit):
         raise Trouble(one_line(made.reason))
-    return made[0]
+    return made
 
 
 def write(

@@ -50,6 +50,13 @@ def read_text(path: Path) -> str:
     return _decoded(read_bytes(path), shown(path))
 
 
+def is_blank(path: Path) -> bool:
+    """Whether it is a file of nothing but white space, in which nothing can be lost. Raises nothing."""
+    with contextlib.suppress(Trouble, OSError, ValueError):
+        return path != STDIN and path.is_file() and not read_text(path).strip()
+    return False
+
+
 def _stdin() -> bytes:
     global _taken
     if _taken is None or _taken[0] is not sys.stdin:

@@ -8,6 +8,7 @@ from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from datetime import datetime
 from itertools import groupby
+from typing import Literal
 from zoneinfo import ZoneInfo
 
 import msgspec
@@ -69,8 +70,8 @@ def print_check(
     def say(text: str = "", style: str = "") -> None:
         out.print(laid_out(text), style=style or None, soft_wrap=True)
 
-    late = past(plan, now) if now is not None else ""
-    parts = [part for part in _parts(plan, whole, moved, late) if part.blocks or part.turn == 0]
+    late = past(plan, now) if now is not None else None
+    parts = [part for part in _parts(plan, whole, moved, late.told() if late else "") if part.blocks or part.turn == 0]
     shown = [part.blocks for part in parts] if whole else _on_one_screen(parts, laid_out)
     say(
         words.check_title(one_line(plan.file.plan.event), plan.file.plan.guest_count, len(plan.file.filled.tasks)),
@@ -166,13 +167,26 @@ def _by_kind(assumed: Sequence[Assumed]) -> Iterator[str]:
         yield f"  {one_line(words.with_more(said.assumed(first), same, other))}"
 
 
-def past(plan: Assessed, now: datetime) -> str:
-    """That the plan's time is past, by the guests or by the first work; empty where all of it is to come."""
+@dataclass(frozen=True)
+class Past:
+    """What was to be by `now`: guests arrive, or the first work begin. Both in the plan's zone."""
+
+    what: Literal["guests", "work"]
+    due: datetime
+    now: datetime
+
+    def told(self) -> str:
+        """As a sentence."""
+        return (words.check_past if self.what == "guests" else words.check_late)(self.due, self.now)
+
+
+def past(plan: Assessed, now: datetime) -> Past | None:
+    """What of the plan is past, by the guests or by the first work; None where all of it is to come."""
     zone, arrive = ZoneInfo(plan.file.plan.zone), plan.file.filled.arrive
-    if arrive < now:
-        return words.check_past(arrive.astimezone(zone), now.astimezone(zone))
     first = min((slot.start for slot in plan.sheet.slots), default=now) if plan.sheet is not None else now
-    return words.check_late(first.astimezone(zone), now.astimezone(zone)) if first < now else ""
+    due = arrive if arrive < now else first
+    what: Literal["guests", "work"] = "guests" if arrive < now else "work"
+    return Past(what, due.astimezone(zone), now.astimezone(zone)) if due < now else None
 
 
 def _verdict(plan: Assessed, moved: Sequence[tuple[Slot, Slot]], whole: bool, late: str) -> _Part:

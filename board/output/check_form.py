@@ -1,17 +1,20 @@
 """What `check` found, as data; its schema is `schemas/check.json`. Pure."""
 
+from datetime import datetime
+
 import msgspec
 
 from board.base import words as shared
 from board.checks.sheet.assessed import Assessed
-from board.output.schemas.check import CheckForm, FindingForm, WeightWord
+from board.output.check import Past, past
+from board.output.schemas.check import CheckForm, FindingForm, PastForm, WeightWord
 from board.plan.snag import Snag, Weight
 from board.sheet import said
 
 
-def check_form(plan: Assessed) -> CheckForm:
-    """Every finding, the worst first, the verdict, what is assumed, what stands on the host's word, the cautions.
-    Words are the plan's own, unsafe for a terminal as they are."""
+def check_form(plan: Assessed, now: datetime) -> CheckForm:
+    """Every finding, the worst first, the verdict, what is past `now` (aware), what is assumed, what stands on the
+    host's word, the cautions. Words are the plan's own, unsafe for a terminal as they are."""
     sheet = plan.sheet
 
     def count(weight: Weight) -> int:
@@ -26,6 +29,7 @@ def check_form(plan: Assessed) -> CheckForm:
         "timetable": None
         if sheet is None
         else {"proved": sheet.proved, "holds": not sheet.given_up, "given_up": [*said.all_given_up(sheet)]},
+        "past": _past(past(plan, now)),
         "findings": [_finding(snag) for snag in plan.snags],
         "assumed": [
             {"kind": each.kind, "values": each.values, "about": list(each.about), "steps": list(each.tasks),
@@ -38,6 +42,12 @@ def check_form(plan: Assessed) -> CheckForm:
             for each in plan.cautions
         ],
     }  # fmt: skip
+
+
+def _past(late: Past | None) -> PastForm | None:
+    if late is None:
+        return None
+    return {"what": late.what, "due": late.due.isoformat(), "now": late.now.isoformat(), "text": late.told()}
 
 
 def _word(weight: Weight) -> WeightWord:

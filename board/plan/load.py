@@ -302,6 +302,7 @@ _PASTE = {
     "at": "at: 19:30",
     "event": "event: Small supper",
 }
+_LISTS = ("courses", "dishes", "steps", "jobs")  # of parts that are plans of their own
 
 
 def _snag(error: Any, places: Places) -> Snag:
@@ -335,6 +336,7 @@ def _snag(error: Any, places: Places) -> Snag:
             f"{a_what} needs `{last}`, which is missing",
             f"Add `{_PASTE.get(last, f'{last}: …')}`.",
             place,
+            fix=Fix("begin", loc, "" if last in _LISTS else _PASTE.get(last, f"{last}: ")),
         )
     if model is Table and last not in _keys_of(model) and kind in _A_NUMBER and (meant := near(last, _keys_of(model))):
         message = f"{last!r} is neither a word of {a_what} nor so many of anything."
@@ -344,7 +346,8 @@ def _snag(error: Any, places: Places) -> Snag:
     message, mend = _words(kind, error, what)
     if mend and mend[-1] not in ".?":
         mend += "."
-    return Snag("plan 7", Weight.STOP, message, mend, places.of(loc[:-1] if is_key else loc, key=is_key))
+    fix = Fix("begin", loc, "") if kind == "too_short" and isinstance(error["input"], list) else None
+    return Snag("plan 7", Weight.STOP, message, mend, places.of(loc[:-1] if is_key else loc, key=is_key), fix=fix)
 
 
 _A_NUMBER = ("int_parsing", "int_type", "int_from_float", "int_parsing_size", "float_parsing", "float_type")

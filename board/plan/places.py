@@ -16,7 +16,7 @@ from ruamel.yaml.nodes import CollectionNode, MappingNode, Node, ScalarNode
 
 from board.base.plain import REPLACEMENT
 from board.plan.phrases.phrase import near
-from board.plan.snag import Place, Snag, Weight
+from board.plan.snag import Fix, Place, Snag, Weight
 
 Loc = tuple[str | int, ...]
 LARGEST_CHARACTERS = 200_000
@@ -135,7 +135,9 @@ def read_yaml(text: str, name: str, largest: int = LARGEST_CHARACTERS) -> tuple[
     except Exception as wrong:  # untrusted YAML: whatever trips the parser is the file's fault
         return None, places, [_unreadable(wrong, text, places)]
     if node is None:
-        return None, places, [_stop("plan 2", "the file is empty", START_FROM, places.at(1, 1))]
+        empty = "the file holds nothing but comments" if text.strip() else "the file is empty"
+        begun = Fix("begin", ("courses",), "")
+        return None, places, [Snag("plan 2", Weight.STOP, empty, START_FROM, places.at(1, 1), fix=begun)]
     snags: list[Snag] = []
     return _build(node, (), places, snags), places, snags
 

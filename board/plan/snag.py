@@ -45,11 +45,14 @@ THE_PLAN = About()  # nothing in particular
 
 
 class Fix(msgspec.Struct, frozen=True, gc=False, omit_defaults=True):
-    """A mend that needs nobody to think of anything. At `loc`, a path in the plan: `add` one more item, `put` a value,
-    `call` a key otherwise, `swap` the word `old` in a text, `settle` a guessed key as it stands. `new`: the item or
-    value as YAML on one line, the key, the word."""
+    """A mend for a program to make. At `loc`, a path in the plan: `add` one more item, `put` a value, `call` a key
+    otherwise, `swap` the word `old` in a text, `settle` a guessed key as it stands. `new`: the item or value as YAML on
+    one line, the key, the word.
 
-    how: Literal["add", "put", "call", "swap", "settle"]
+    Or one that the host has a word in: `begin` the missing key at `loc`, with `new` as a line to go on from, empty
+    where it is a list; `ask` about every guess."""
+
+    how: Literal["add", "put", "call", "swap", "settle", "begin", "ask"]
     loc: tuple[str | int, ...]
     new: str
     old: str = ""

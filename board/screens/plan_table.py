@@ -9,6 +9,7 @@ from textual.app import ComposeResult
 from textual.containers import Container
 from textual.message import Message
 
+from board.base.plain import one_line
 from board.plan.edit.save import CannotEdit
 from board.plan.places import Loc
 from board.screens import plan_panes, words
@@ -17,11 +18,25 @@ from board.screens.lines import Lines
 from board.screens.listing import Listing
 from board.screens.palette import next_theme
 from board.screens.plan_panes import DrawnPane, Seen
+from board.screens.settling import SettleScreen
 from board.screens.typed import Typed, TypingScreen
 from board.session.background import Finding
-from board.session.line_changes import Change, Made, add, mend, move, retype, take_out, way_out
+from board.session.line_changes import (
+    NOTHING_THERE,
+    Change,
+    Made,
+    add,
+    at_part,
+    mend,
+    missing,
+    move,
+    retype,
+    take_out,
+    way_out,
+)
 from board.session.plan_desk import Desk
-from board.session.planning import Outside
+from board.session.planning import BY_AN_EDITOR, Outside
+from board.session.settling import Settling
 from board.sheet.run_sheet import RunSheet
 from board.view.days import Glance, day_of_slot, glances, in_time
 from board.view.plan_tree import Row, first_opened, row_at, row_at_line, shown, with_seen
@@ -29,10 +44,14 @@ from board.view.plan_tree import Row, first_opened, row_at, row_at_line, shown, 
 WIDE = (100, 30)  # from here on all panes stand beside one another
 HEARD_SECONDS, LOOKED_SECONDS = 0.1, 0.5
 TRIED_MINUTES = 15  # sooner or later by one key
+LEAST_BELOW = {"wide": 8, "narrow": 3}  # rows
+LEAST_ABOVE = 3
+SAID_ROWS = 2  # while there is little to say
 PANES = ("plan", "days", "found")
 LEAVE_IT_TRIED = ("left", "right", "enter", "z", "v", "comma", "full_stop")  # all else puts off what is tried
+LINE_KEYS = ("enter", "delete", "+", "[", "]")
 MOVES = {"up": -1, "down": 1, "home": -100_000, "end": 100_000}
-Result = Made | CannotEdit | Outside | Loc | None
+Result = Made | CannotEdit | Outside | Settling | Loc | None
 Job = Callable[[], Result]
 
 
@@ -90,10 +109,14 @@ class PlanTableScreen(TypingScreen):
         self.editing: Row | None = None
         self.adding = False
         self.said = ""
+        self.done = ""  # what to say once what is being done is done
         self.helped = False  # the keys stand where the days do
+        self.days_stood: tuple[object, ...] = ()  # what was seen of the days
+        self.scrolled = 0  # lines of the days, or of the keys, that are above what is seen
         self.in_ways = False  # ways out stand where the findings do
         self.found_at = 0
         self.stands: set[str] = set()  # what the style sheet goes by
+        self.rows_of: dict[str, int] = {}  # that panes have, as last set
 
     def compose(self) -> ComposeResult:
         yield Lines(id="table-top")
@@ -113,6 +136,9 @@ class PlanTableScreen(TypingScreen):
         if self.desk.read.snags and (place := self.desk.read.snags[0].place) is not None:
             at = self._seen_line(place.line)
         self.call_after_refresh(self.show, at)
+
+    def on_resize(self) -> None:
+        self.call_after_refresh(self.show)
 
     def on_pane_resized(self) -> None:
         self.show()
@@ -153,10 +179,13 @@ class PlanTableScreen(TypingScreen):
         elif key == "v":
             self.app.theme = next_theme(self.app.theme)
         elif key == "escape":
+            self.pane = self.pane if self.in_ways else "plan"
             self.in_ways = self.helped = False
         elif key == "tab":
+            self.helped = False
             self.pane = PANES[(PANES.index(self.pane) + 1) % len(PANES)]
         elif key == "f":
+            self.helped = False
             self.pane = "plan" if self.pane == "found" else "found"
         elif key == "w":
             self._ways()
@@ -166,19 +195,21 @@ class PlanTableScreen(TypingScreen):
             self._another_day(-1 if sign == "," else 1)
         elif sign.isdecimal():
             self._figure(int(sign))
-        elif key == "u" and self.desk.looking_on:
+        elif key in ("u", "a") and self.desk.looking_on:
             self.said = words.TABLE_LOOKING_ON
-        elif key == "u":
-            self._do(self._back)
+        elif key in ("u", "a"):
+            self._do(self._back if key == "u" else self._again)
         else:
             return False
         return True
 
     def _of_the_pane(self, key: str, sign: str) -> None:
-        page = max(1, self.listing.page())
+        page = max(1, (self.query_one(Days) if self.pane == "days" else self.listing).size.height - 1)
         by = {**MOVES, "pageup": -page, "pagedown": page}.get(key)
         row = self.chosen
-        if self.pane == "found" and (by is not None or key == "enter"):
+        if self.pane == "days" and by is not None and (self.helped or key.startswith("page")):
+            self.scrolled = max(0, min(self.scrolled + by, len(self.drawn.lines) - self.query_one(Days).size.height))
+        elif self.pane == "found" and (by is not None or key == "enter"):
             if by is None:
                 self._go_to(self.found_at)
             else:
@@ -190,11 +221,20 @@ class PlanTableScreen(TypingScreen):
             self._try(TRIED_MINUTES if key == "right" else -TRIED_MINUTES)
         elif self.pane == "days" and by is not None:
             self._another_slot(by)
+        elif self.pane != "plan" and (key in LINE_KEYS or sign in LINE_KEYS):
+            self._leave_to_the_plan(key)
         elif by is not None:
             self.day = None
             self.listing.move(by)
-        elif row is not None:
-            self._of_line(row, key, sign)
+        elif row is not None or sign == "+":
+            self._of_line(row or NOTHING_THERE, key, sign)
+
+    def _leave_to_the_plan(self, key: str) -> None:
+        """Nothing is changed at a line that may not be seen."""
+        if key == "enter":
+            self.pane, self.helped = "plan", False
+        else:
+            self.said = words.TABLE_CHANGED_IN_PLAN
 
     def _of_line(self, row: Row, key: str, sign: str) -> None:
         if key in ("left", "right"):
@@ -212,8 +252,7 @@ class PlanTableScreen(TypingScreen):
         elif sign == "+":
             self._begin(row, "", adding=True)
         elif key == "delete":
-            self.said = words.table_out(" ".join(filter(None, (row.key, row.text))))
-            self._take_change(take_out(row))
+            self._take_change(take_out(row), words.table_out(" ".join(filter(None, (row.key, row.text)))))
         else:
             self._take_change(move(row, -1 if sign == "[" else 1))
 
@@ -232,14 +271,26 @@ class PlanTableScreen(TypingScreen):
             ways = self.desk.ways or ()
             if 1 <= number <= len(ways):
                 self.in_ways = False
-                self._take_change(way_out(ways[number - 1]))
+                self._take_change(way_out(ways[number - 1]), words.table_done(one_line(ways[number - 1].what)))
             return
-        seen, found = self._seen_now(), self._findings()
-        first = plan_panes.first_finding(seen)
-        at = first + number - 1
-        if number and at < min(len(found), first + plan_panes.shown_findings(seen)):
-            fix = found[at].fix
-            self._take_change(mend(fix)) if fix is not None else self._go_to(at)
+        if found := self._findings():
+            first, shown = plan_panes.findings_shown(self._seen_now(), found, self._across())
+            if 1 <= number <= len(shown):
+                self._mend(first + number - 1)
+
+    def _mend(self, number: int) -> None:
+        """What is known to mend a finding, or its line to do it at."""
+        fix = self._findings()[number].fix
+        if fix is None:
+            self._go_to(number)
+        elif self.desk.looking_on:
+            self.said = words.TABLE_LOOKING_ON
+        elif fix.how == "begin":
+            self._begin(missing(fix), fix.new, adding=True)
+        elif fix.how == "ask":
+            self._do(self._settling)
+        else:
+            self._take_change(mend(fix), words.table_done(words.table_mend("", fix)))
 
     def _go_to(self, number: int) -> None:
         found = self._findings()
@@ -247,6 +298,8 @@ class PlanTableScreen(TypingScreen):
             self.pane = "plan"
             self.day = None
             self.show(self._seen_line(found[number].line))
+        elif number < len(found):
+            self.said = words.TABLE_NO_LINE_OF_ITS_OWN
 
     def _ways(self) -> None:
         sheet = self.desk.sheet
@@ -300,7 +353,7 @@ class PlanTableScreen(TypingScreen):
         if self.busy or self.typed is not None:
             return
         self.pane = "days"
-        day, slot = self.drawn.at(event.row, event.column)
+        day, slot = self.drawn.at(event.row + self.scrolled, event.column)
         self.day = day or self.day
         if slot:
             self._choose_slot(slot)
@@ -344,7 +397,9 @@ class PlanTableScreen(TypingScreen):
         if row is None or (not self.adding and text == row.phrase):
             self._typed_over()
         else:
-            self._take_change(add(row, text, self.desk.dish) if self.adding else retype(row, text))
+            desk = self.desk
+            begun = words.TABLE_BEGUN if desk.read.says_nothing and self.adding else ""
+            self._take_change(add(row, text, desk.dish, desk.begin) if self.adding else retype(row, text), begun)
 
     def _typed_over(self) -> None:
         self.editing, self.typed, self.said = None, None, ""
@@ -363,31 +418,59 @@ class PlanTableScreen(TypingScreen):
         self.busy = True
         self.run_worker(lambda: self.post_message(self.Ready(job())), thread=True)
 
-    def _take_change(self, change: Change) -> None:
+    def _take_change(self, change: Change, done: str = "") -> None:
+        """`done`: what to say then."""
         if self.desk.looking_on:
             self.said = words.TABLE_LOOKING_ON
         else:
+            self.done = done
             self._do(lambda: self.desk.made(change))
 
     def _back(self) -> Loc | CannotEdit:
         at = self.desk.back()
+        self.done = words.TABLE_BACK_OUTSIDE if at == BY_AN_EDITOR else words.TABLE_TAKEN_BACK
         return CannotEdit(words.TABLE_NOTHING_BACK) if at is None else at
+
+    def _again(self) -> Loc | CannotEdit:
+        at = self.desk.again()
+        self.done = words.TABLE_AGAIN_OUTSIDE if at == BY_AN_EDITOR else ""
+        return CannotEdit(words.TABLE_NOTHING_AGAIN) if at is None else at
+
+    def _settling(self) -> Settling | CannotEdit:
+        return self.desk.settling() or CannotEdit(words.TABLE_NOTHING_GUESSED)
+
+    def _settle(self, settling: Settling) -> None:
+        """Goes through the guesses; keys wait until the host comes back, and the file is not looked at."""
+        asked = SettleScreen(self.desk.name, settling)
+
+        def answered(_: None) -> None:
+            self.busy = False
+            if asked.answers:
+                self._take_change(lambda _: at_part(settling.answered(asked.answers), ()),
+                                  words.table_settled(len(asked.answers)))  # fmt: skip
+            self.go_on()
+
+        self.busy = True
+        self.app.push_screen(asked, answered)
 
     def on_plan_table_screen_ready(self, event: Ready) -> None:
         self.busy = False
         result, at = event.result, None
+        done, self.done = self.done, ""
         if isinstance(result, CannotEdit):
             self.said = result.reason
+        elif isinstance(result, Settling):
+            self._settle(result)
         elif isinstance(result, Made):
             self._typed_over()
             self.desk.take(result)
+            self.said = done
             at = self._seen(result.at) if result.at else None
         elif isinstance(result, Outside):
             self.said = "" if result.both else words.table_outside(len(result.changed))
-        elif result == ():
-            self.said = words.TABLE_BACK_OUTSIDE
-        elif result:
-            at = self._seen(result)
+        elif result is not None:
+            self.said = done
+            at = self._seen(result) if result not in ((), BY_AN_EDITOR) else None
         self.show(at)
         self.go_on()
 
@@ -399,8 +482,13 @@ class PlanTableScreen(TypingScreen):
             self._do(self.desk.ask_tried)
 
     def _look(self) -> None:
+        if self.busy:  # what is being done is written by itself
+            return
+        unwritten = self.desk.unwritten
         self.desk.save()
-        if not self.busy and self.typed is None:
+        if self.desk.unwritten != unwritten:
+            self.show()
+        if self.typed is None:
             self._do_quietly()
 
     def _do_quietly(self) -> None:
@@ -418,10 +506,10 @@ class PlanTableScreen(TypingScreen):
         if not self.is_mounted:
             return
         stands = {f"-{self.pane}", "-wide" if self.wide else "-narrow"}
-        stands |= {"-telling"} if self.in_ways or self.desk.trying is not None else set()
         if stands != self.stands:
             self.set_classes(stands)
             self.stands = stands
+        self.found_at = max(0, min(self.found_at, len(self._findings()) - 1))
         if self.raw and self.desk.read.places is not None:  # it can be read now
             self.opened = first_opened(self.desk.read.rows)
         self.raw = self.desk.read.places is None
@@ -429,29 +517,66 @@ class PlanTableScreen(TypingScreen):
         lines = [plan_panes.line_of(row, opened=row.loc in self.opened) for row in self.rows]
         self.listing.show(lines, self.listing.at if at is None else at)
         top, found, keys = (self.query_one(f"#table-{id_}", Lines) for id_ in ("top", "found", "keys"))
-        days = self.query_one(Days)
-        seen, findings = self._seen_now(), self._findings()
-        self.drawn = plan_panes.days(self.desk, seen, max(20, days.size.width), findings)
-        top.put([plan_panes.top(self.desk, seen)])
-        days.put(self.drawn.lines)
-        found.put(plan_panes.below(self.desk, seen, findings, max(20, self.size.width - 2)))
-        keys.put([((words.table_keys(plan_panes.keys(self.desk, seen)), "soft"),)])
         self._show_typed()
+        self._show_days()
+        seen, findings = self._seen_now(), self._findings()
+        top.put([plan_panes.top(self.desk, seen)])
+        below = plan_panes.below(self.desk, seen, findings, self._across())[: seen.below]
+        least = seen.below if self.pane == "found" and not self.wide else LEAST_BELOW["wide" if self.wide else "narrow"]
+        self._tall("found", min(seen.below, max(least, len(below))))
+        found.put(below)
+        keys.put([((words.table_keys(plan_panes.keys(self.desk, seen), self._across()), "soft"),)])
+
+    def _show_days(self) -> None:
+        """In their own pane they take what rows they need, then what matters most has the rest."""
+        days, seen = self.query_one(Days), self._seen_now()
+        stands = (seen.helped, seen.day, seen.slot, seen.near)
+        self.scrolled = self.scrolled if stands == self.days_stood else 0
+        self.days_stood = stands
+        rows = self._free() if self.pane == "days" else self._free() - seen.below
+        self.drawn = plan_panes.days(self.desk, seen, max(20, days.size.width), rows, self._findings())
+        days.put(plan_panes.window(self.drawn.lines, self.scrolled, days.size.height, there=self.pane == "days"))
+
+    def _across(self) -> int:
+        return max(20, self.size.width - 2)
+
+    def _tall(self, pane: str, rows: int) -> None:
+        """Gives a pane so many rows; what has them already is not laid out anew."""
+        if self.rows_of.get(pane) != rows:
+            self.rows_of[pane] = rows
+            self.query_one(f"#table-{pane}").styles.height = rows
 
     def _seen_now(self) -> Seen:
         sheet = self.desk.sheet
         return Seen(
-            pane=self.pane, wide=self.wide, width=self.size.width, below=self.query_one("#table-found").size.height,
+            pane=self.pane, wide=self.wide, width=self.size.width, below=self._most_below(),
             helped=self.helped, near=self.near, in_ways=self.in_ways, typing=self.typed is not None,
             day=self._shown_day(), slot=self._chosen_slot(), found_at=self.found_at,
             glances=self._glanced(sheet) if sheet is not None else (),
         )  # fmt: skip
 
+    def _free(self) -> int:
+        """Rows for the panes and what matters most."""
+        return self.size.height - 2 - self.rows_of.get("said", SAID_ROWS) - (self.typed is not None)  # names, keys
+
+    def _most_below(self) -> int:
+        """Rows that may be taken by what matters most: all where it is gone through, or else so many that the plan
+        stays in view, and no line of the days is lost."""
+        free, telling = self._free(), self.in_ways or self.desk.trying is not None
+        if self.pane == "found" and not self.wide:
+            return free
+        most = free if telling else max(LEAST_BELOW["wide"] * self.wide, self.size.height // 3)
+        if self.pane == "days" and not telling:
+            most = min(most, free - len(self.drawn.lines))
+        return max(0, min(most, free - LEAST_ABOVE))
+
     def _show_typed(self) -> None:
         self.query_one("#table-typed").display = self.typed is not None
-        width = max(20, self.size.width - 2)
-        adding = self.editing if self.adding else None
-        self.query_one("#table-said", Lines).put(plan_panes.said(self.desk, adding, self.said, width))
+        width, most = self._across(), self.size.height - 6
+        lines = plan_panes.said(self.desk, self.editing if self.adding else None, self.said, most, width)
+        least = 0 if self.pane != "plan" and not self.wide else SAID_ROWS
+        self._tall("said", max(least, len(lines)))
+        self.query_one("#table-said", Lines).put(lines)
         typed = [self.typed.line(width, self._suggested())] if self.typed is not None else []
         self.query_one("#table-typed", Lines).put(typed)
 

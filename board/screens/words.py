@@ -381,20 +381,21 @@ def ticked_of(done: int, all_: int) -> str:
 
 KEYS_SETTLE = (
     ("enter", "take it"),
-    ("0-9", "change"),
-    ("e", "edit"),
+    ("0-9 e", "change"),
     ("space", "rest of dish"),
+    ("↓", "skip"),
     ("u", "back"),
     ("q", "stop"),
 )
 KEYS_SETTLE_TYPING = (("enter", "take it"), ("backspace", "erase"), ("esc", "leave it as it was"))
 SETTLE_ALL_DONE = "All of them are settled. enter writes them; u takes the last back."
+SETTLE_LEFT = "You are through. enter writes what is settled; the rest stays a guess. u goes back."
 SETTLE_NO_LINE = "(no such line in the plan)"
 SETTLE_DECIDES_NOTHING = "No course and no limit hangs on it, as the timetable stands."
 
 
-def settle_keys(*, typing: bool) -> str:
-    return "   ".join(f"{key} {what}" for key, what in (KEYS_SETTLE_TYPING if typing else KEYS_SETTLE))
+def settle_keys(width: int, *, typing: bool) -> str:
+    return table_keys(KEYS_SETTLE_TYPING if typing else KEYS_SETTLE, width)
 
 
 def settled_of(done: int, all_: int) -> str:
@@ -438,16 +439,18 @@ KEYS_TABLE = (
     ("↑↓", "look at another line; in the days, at what is done before, after"),
     ("←→", "fold and unfold; in the days, try it sooner, later: enter takes it"),
     ("enter", "edit the line"),
-    ("+", "add one more: a dish, a step, a job, an entry, a line of its part"),
+    ("+", "add a course (at courses), a dish (at a course), a step, a job, a line"),
     ("del", "take it out, with all that stands under it"),
     ("[ ]", "move it up, down"),
-    ("u", "take the last change back, as often as you like"),
+    ("u a", "take the last change back, as often as you like; have it again"),
     (", .", "the day before, the day after"),
+    ("pgdn", "further down, pgup further up; in the days, where not all is seen"),
     ("z", "the hours around it, the whole day"),
     ("1-9", "mend what stands below, or go to its line"),
-    ("f", "all findings"),
+    ("f", "all findings, the chosen one whole"),
     ("w", "ways out of what cannot be had"),
     ("tab", "the next pane"),
+    ("esc", "leave what is typed, tried or shown; back to the plan"),
     ("v", "the next theme"),
     ("s p g", "leave for the sheet, for a page that prints, for who eats what"),
     ("b r l", "leave for the provisions, for a rehearsal, for the live board"),
@@ -459,7 +462,9 @@ KEYS_TABLE_BAR = (("enter", "edit"), ("+", "add"), ("del", "out"), ("u", "back")
                   ("q", "leave"))  # fmt: skip
 KEYS_TABLE_WIDE = (("↑↓", "look"), ("←→", "fold"), ("enter", "edit"), ("+", "add"), ("del", "out"), ("[ ]", "move"),
                    ("u", "back"), ("tab", "pane"), ("f", "findings"), ("?", "keys"), ("q", "leave"))  # fmt: skip
-KEYS_TABLE_DAYS = (("↑↓", "look"), ("←→", "sooner, later"), (", .", "day"), ("z", "hours"), ("tab", "pane"),
+KEY_TABLE_AGAIN = ("a", "again")
+KEYS_TABLE_HELP = (("↑↓", "more keys"), ("?", "back"), ("q", "leave"))
+KEYS_TABLE_DAYS = (("↑↓", "look"), ("←→", "sooner, later"), (", .", "day"), ("enter", "its line"), ("tab", "pane"),
                    ("?", "keys"), ("q", "leave"))  # fmt: skip
 KEYS_TABLE_FOUND = (("↑↓", "look"), ("enter", "to its line"), ("1-9", "mend"), ("f", "back"), ("?", "keys"),
                     ("q", "leave"))  # fmt: skip
@@ -468,15 +473,25 @@ KEYS_TABLE_TRYING = (("enter", "take it"), ("←→", "sooner, later"), ("esc", 
 KEYS_TABLE_WAYS = (("1-9", "take it"), ("esc", "leave it"))
 KEYS_TABLE_BOTH = (("1", "take what stands here"), ("2", "take what the file has"))
 TABLE_PANES = {"plan": "The plan", "days": "The days", "found": "What matters most"}
+TABLE_KEYS = "All keys"
 TABLE_ADDS = {
-    "course": "a course, `Cheese: Hard cheeses with oatcakes`, after the last",
+    "course": "a course, `Cheese: Hard cheeses with oatcakes`",
     "dish": "a dish: words of a menu, one of your shelf, or a recipe's file",
     "step": "a step",
     "job": "a job",
     "entry": "an entry",
     "line": "a line, `word: value`",
+    "plan": "a first course, `Main: Roast chicken, potatoes`; the plan that it begins marks what is assumed",
+    "raw": "a line below this one, as it is to stand in the file",
 }
 TABLE_NOTHING_BACK = "nothing to take back"
+TABLE_NOTHING_AGAIN = "nothing was taken back since the last change"
+TABLE_TAKEN_BACK = "taken back; a has it again"
+TABLE_CHANGED_IN_PLAN = "lines are changed in the plan: esc goes there"
+TABLE_NO_LINE_OF_ITS_OWN = "it is about no line of its own"
+TABLE_NOTHING_GUESSED = "nothing is guessed here"
+TABLE_BEGUN = "begun; the day, the hour, the zone and the guests are assumed: say them first"
+TABLE_WHOLE = "f shows it whole"
 TABLE_SEVERAL_LINES = "this stands over several lines; change it in an editor, it is taken up here"
 TABLE_FINE = "nothing found"
 TABLE_MORE_TO_COME = "what the timetable has to say comes once it is proved"
@@ -489,27 +504,41 @@ TABLE_NO_TIME = "choose a step of the timetable first, once it is worked out"
 TABLE_NO_DAYS = "the timetable is being worked out"
 TABLE_NONE_FOUND = "no timetable was found in time"
 TABLE_STOPPED = "no timetable: first mend what stops it"
-TABLE_LOOKING_ON = "LOOKING ON: this plan is open at another table"
+TABLE_LOOKS_ON = "LOOKING ON"
+TABLE_LOOKING_ON = f"{TABLE_LOOKS_ON}: this plan is open at another table"
+TABLE_UNWRITTEN = "NOT ON DISK"
 
 
-def table_keys(keys: Sequence[tuple[str, str]]) -> str:
-    return "   ".join(f"{key} {what}" for key, what in keys)
+def table_keys(keys: Sequence[tuple[str, str]], width: int) -> str:
+    """So many of them as there is room for: those at the end, by which all others are found, and the first."""
+    told = [f"{key} {what}" for key, what in keys]
+    while len("   ".join(told)) > width and len(told) > 2:
+        del told[-3 if len(told) > 3 else 0]
+    return "   ".join(told)
 
 
 def table_tried(minutes: int) -> str:
     return f"{abs(minutes)} min {'later' if minutes > 0 else 'sooner'}: "
 
 
-def table_mend(number: int, fix: Fix) -> str:
-    """What a figure key does about a finding."""
+def table_mend(key: str, fix: Fix) -> str:
+    """What a figure key, told with the blank behind it, does about a finding."""
     match fix.how:
         case "add":
-            return f"{number} adds {fix.new}"
+            return f"{key}adds {fix.new}"
         case "put":
-            return f"{number} writes {fix.loc[-1]}: {fix.new}"
+            return f"{key}writes {fix.loc[-1]}: {fix.new}"
         case "settle":
-            return f"{number} takes it as it stands"
-    return f"{number} writes {fix.new}"
+            return f"{key}takes it as it stands"
+        case "begin":
+            return f"{key}begins {fix.new}" if fix.new else f"{key}begins the {fix.loc[-1]}"
+        case "ask":
+            return f"{key}goes through them here"
+    return f"{key}writes {fix.new}"
+
+
+def table_done(what: str) -> str:
+    return f"done: {what}; u takes it back"
 
 
 def table_sheet(*, proved: bool, stale: bool, working: bool) -> str:
@@ -525,12 +554,20 @@ def table_adds(what: str) -> str:
     return f"add {TABLE_ADDS[what]}:"
 
 
-def table_more(count: int) -> str:
-    return f"and {count} more: f"
+def table_more(before: int, behind: int, *, in_turn: bool) -> str:
+    """`in_turn`: they are gone through."""
+    if not in_turn:
+        return f"and {behind} more: f"
+    return " · ".join(f"{count} more: {key}" for count, key in ((before, "↑"), (behind, "↓")) if count)
+
+
+def table_further(lines: int, *, there: bool) -> str:
+    """`there`: the keys go to what has more lines."""
+    return f"{lines} more lines: {'pgdn' if there else 'tab'}"
 
 
 def table_unwritten(why: str) -> str:
-    return f"NOT ON DISK: {why}"
+    return f"{TABLE_UNWRITTEN}: {why}. What you change is kept here, and written as soon as it can be"
 
 
 def table_outside(lines: int) -> str:
@@ -538,7 +575,8 @@ def table_outside(lines: int) -> str:
 
 
 TABLE_FOUND_BEFORE = "this is of the plan before the last change, which is being looked over"
-TABLE_BACK_OUTSIDE = "taken back, with what an editor had saved into the file"
+TABLE_AGAIN_OUTSIDE = "made again, with what an editor had saved into the file"
+TABLE_BACK_OUTSIDE = "taken back, with what an editor had saved into the file; a has it again"
 
 
 def table_both(number: int, more: int) -> str:
@@ -547,12 +585,11 @@ def table_both(number: int, more: int) -> str:
     return f"Changed here and in the file, line {number}{after}:"
 
 
-def table_here(text: str) -> str:
-    return f"  1 here: {text}"
+TABLE_HERE, TABLE_THERE, TABLE_NO_LINE = "  1 here: ", "  2 file: ", "(no line)"
 
 
-def table_there(text: str) -> str:
-    return f"  2 file: {text}"
+def table_settled(count: int) -> str:
+    return "1 guess settled; u takes it back" if count == 1 else f"{count} guesses settled; u takes them back"
 
 
 def table_out(what: str) -> str:

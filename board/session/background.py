@@ -69,7 +69,8 @@ Request = RestOfEvening | EditedPlan | PlanText | PlanProved | PlanTried | PlanW
 
 
 class Finding(msgspec.Struct, frozen=True):
-    """One finding about a plan, as `plan.snag.Snag` has it. `line`: of the file, from 1; 0: of none."""
+    """One finding about a plan, as `plan.snag.Snag` has it. `line`: of the file, from 1; 0: of none. `source`: what it
+    stands on."""
 
     code: str
     weight: int
@@ -77,11 +78,12 @@ class Finding(msgspec.Struct, frozen=True):
     mend: str = ""
     line: int = 0
     fix: Fix | None = None
+    source: str = ""
 
     @classmethod
     def of(cls, snag: Snag) -> "Finding":
         line = snag.place.line if snag.place else 0
-        return cls(snag.code, int(snag.weight), snag.message, snag.mend, line, snag.fix)
+        return cls(snag.code, int(snag.weight), snag.message, snag.mend, line, snag.fix, snag.source)
 
 
 class Way(msgspec.Struct, frozen=True):

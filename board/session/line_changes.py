@@ -9,7 +9,7 @@ from typing import Any
 
 from board.plan.edit import edit_lines
 from board.plan.edit.edits import SettleStep
-from board.plan.edit.save import BYTE_ORDER_MARK, CannotEdit, Put, edit
+from board.plan.edit.save import BYTE_ORDER_MARK, CannotEdit, Put, Remove, edit
 from board.plan.edit.source import Source, read_source
 from board.plan.edit.yaml_text import scalar
 from board.plan.load import PlanFile, plan_of
@@ -20,6 +20,9 @@ from board.view.plan_tree import Row, raw_rows, rows_of
 
 # A dish's name or a recipe's file → its lines of a plan, from `- dish:` on; or why there are none.
 Dish = Callable[[str, PlanFile | None], list[str] | CannotEdit]
+# A course as a menu has it → a plan to begin with; or why there is none.
+Begin = Callable[[str], str | CannotEdit]
+PARTS_OF = {"courses": "course", "dishes": "dish", "steps": "step", "jobs": "job"}
 
 
 @dataclass(frozen=True)
@@ -33,6 +36,18 @@ class Reading:
     places: Places | None
     file: PlanFile | None
     snags: tuple[Snag, ...]
+
+    @property
+    def says_nothing(self) -> bool:
+        """Whether the file is empty, or holds nothing but comments."""
+        return self.data is None and not any(_says(line) for line in self.text.splitlines())
+
+
+def _says(line: str) -> bool:
+    return not line.lstrip(f"{BYTE_ORDER_MARK} \t").startswith("#") and line.strip(f"{BYTE_ORDER_MARK} \t") not in (
+        "",
+        "---",
+    )
 
 
 @lru_cache(maxsize=64)  # so that going back is at once
@@ -89,33 +104,69 @@ def move(row: Row, by: int) -> Change:
     return lambda at: edit_lines.moved(at.text, row.loc, by)
 
 
-def add(row: Row, typed: str, dish: Dish) -> Change:
+def add(row: Row, typed: str, dish: Dish, begin: Begin) -> Change:
     """What is added at a line (`adds`), out of what was typed."""
 
     def change(at: Reading) -> tuple[str, Loc] | CannotEdit:
+        kind, name = adds(row, at), " ".join(typed.split())
+        if kind == "raw":
+            number = int(row.loc[0]) + 1
+            return edit_lines.line_added(at.text, number, typed), (number,)
         said = edit_lines.value_of(typed)
         if isinstance(said, CannotEdit):
             return said
-        holder, behind = _place(row, at.data)
-        kind, name = adds(row), " ".join(typed.split())
+        if kind == "plan":
+            return _begun(at.text, begin(name))
+        holder, behind = place(row, at.data)
         if kind == "line" and behind is None:
-            return at_part(edit_lines.key_added(at.text, holder, typed), (*holder, typed.partition(":")[0].strip()))
+            word, _, first = (each.strip() for each in typed.partition(":"))
+            if first[:1] not in ("", "[") and word in PARTS_OF:
+                return add(_list_of_parts((*holder, word)), first, dish, begin)(at)
+            return at_part(edit_lines.key_added(at.text, holder, typed), (*holder, word))
         lines = _lines(kind, name, at, dish)
         if isinstance(lines, CannotEdit):
             return lines
         if behind is None:  # the first of its kind
-            data, _, _ = read_yaml("\n".join([*lines, ""]), "")
-            return at_part(edit(at.text, [Put(holder, data)]), (*holder, 0))
+            return at_part(_first(at, holder, lines), (*holder, 0))
         return at_part(edit_lines.added(at.text, (*holder, behind), lines), (*holder, behind + 1))
 
     return change
 
 
-def adds(row: Row) -> str:
-    """What `add` adds at a line: a course, dish, step or job, an entry, or a line of its part (`word: value`)."""
-    by_group = {"courses": "course", "dishes": "dish", "steps": "step", "jobs": "job"}
-    if row.kind == "group":
-        return by_group.get(row.key, "entry")
+def _first(at: Reading, holder: Loc, lines: list[str]) -> str | CannotEdit:
+    """A list on lines of its own, also in place of an empty one."""
+    data, _, _ = read_yaml("\n".join([*lines, ""]), "")
+    empty = isinstance(follow(at.data, holder[:-1]), dict) and holder[-1] in follow(at.data, holder[:-1])
+    without = edit(at.text, [Remove(holder)]) if empty else at.text
+    return without if isinstance(without, CannotEdit) else edit(without, [Put(holder, data)])
+
+
+def _begun(text: str, plan: str | CannotEdit) -> tuple[str, Loc] | CannotEdit:
+    """A plan behind what comments a file holds that says nothing else."""
+    comments = text if not text.strip() or text.endswith("\n") else f"{text}\n"
+    return plan if isinstance(plan, CannotEdit) else (comments + plan, ("date",))
+
+
+def missing(fix: Fix) -> Row:
+    """The line that a missing key will be, for `add` to add at."""
+    return Row(fix.loc, 0, "line", str(fix.loc[-1]), "", 0, fix.loc) if fix.new else _list_of_parts(fix.loc)
+
+
+def _list_of_parts(loc: Loc) -> Row:
+    return Row(loc, 0, "group", str(loc[-1]), "", 0, loc)
+
+
+NOTHING_THERE = Row((), 0, "line", "", "", 1, ())  # where the file has no line
+
+
+def adds(row: Row, at: Reading) -> str:
+    """What `add` adds at a line: a course, dish, step or job, an entry, or a line of its part (`word: value`). Where
+    the file says nothing, a plan; where it is no YAML, a line as it is."""
+    if at.places is None:
+        return "plan" if at.says_nothing else "raw"
+    if _holds(row, at.data):
+        of_keys = isinstance(follow(at.data, row.loc), dict)
+        return "line" if of_keys else PARTS_OF.get(row.key, "entry")
     if row.kind in ("dish", "step", "job"):
         return row.kind
     if row.kind == "course":
@@ -123,30 +174,52 @@ def adds(row: Row) -> str:
     return "entry" if row.loc and isinstance(row.loc[-1], int) else "line"
 
 
-def _place(row: Row, data: Any) -> tuple[Loc, int | None]:
+def _holds(row: Row, data: Any) -> bool:
+    """Whether what is added at a line goes into it, as into a list of steps on one line, or one that is empty."""
+    there = follow(data, row.loc)
+    in_line = there == [] or (row.key in PARTS_OF and isinstance(there, list | None))
+    return row.kind == "group" or (row.kind == "line" and in_line)
+
+
+def place(row: Row, data: Any) -> tuple[Loc, int | None]:
     """The list and the number in it that something goes behind; for a line `word: value` its part, and None."""
     if row.kind == "course":
         holder: Loc = (*row.loc, "dishes")
-    elif row.kind == "group":
+    elif _holds(row, data):
         holder = row.loc
     elif row.loc and isinstance(row.loc[-1], int):
         return row.loc[:-1], row.loc[-1]
     else:
         return row.loc[:-1], None
     there = follow(data, holder)
+    if isinstance(there, dict):
+        return holder, None
     return holder, len(there) - 1 if isinstance(there, list) and there else None
+
+
+_A_COURSE = {"course": "?", "at": "30 min after guests arrive",
+             "dishes": [{"dish": "?", "steps": [{"step": "?", "takes": "1 min"}]}]}  # fmt: skip
+
+
+def _so_far(at: Reading) -> PlanFile | None:
+    """The plan, also where it has no course yet: what a first dish has to know of it, as who eats."""
+    if at.file is not None or at.places is None or at.data.get("courses"):
+        return at.file
+    plan = plan_of(at.text, {**copy.deepcopy(at.data), "courses": [_A_COURSE]}, at.places, [])
+    return plan if isinstance(plan, PlanFile) else None
 
 
 def _lines(kind: str, name: str, at: Reading, dish: Dish) -> list[str] | CannotEdit:
     match kind:
         case "dish":
-            return dish(name, at.file)
+            return dish(name, _so_far(at))
         case "course":
             course, _, first = name.partition(":")
-            of_dish = dish(first.strip() or course.strip(), at.file)
+            of_dish = dish(first.strip() or course.strip(), _so_far(at))
             if isinstance(of_dish, CannotEdit):
                 return of_dish
-            head = [f"- course: {scalar(course.strip())}", "  at: 45 min after the course before", "  dishes:"]
+            after = "45 min after the course before" if follow(at.data, ("courses",)) else "30 min after guests arrive"
+            head = [f"- course: {scalar(course.strip())}", f"  at: {after}", "  dishes:"]
             return [*head, *(f"    {line}" for line in of_dish)]
         case "step":
             return [f"- step: {scalar(name)}", "  takes: 10 min", "  guessed: [takes]"]

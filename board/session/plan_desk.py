@@ -8,6 +8,8 @@ from typing import Protocol
 from zoneinfo import ZoneInfo
 
 from board.base.plan_digest import digest_of
+from board.checks.plan.guesses import guesses
+from board.checks.sheet.assessed import of_plan
 from board.plan.edit import edit_lines
 from board.plan.edit.edits import MoveWork
 from board.plan.edit.save import CannotEdit, edit
@@ -24,8 +26,9 @@ from board.session.background import (
     PlanWays,
     Way,
 )
-from board.session.line_changes import Change, Dish, Made, Reading, adds, at_part, reading
+from board.session.line_changes import Begin, Change, Dish, Made, Reading, adds, at_part, place, reading
 from board.session.planning import Outside, Planning
+from board.session.settling import Settling
 from board.sheet.run_sheet import RunSheet, Slot
 from board.view import tried
 from board.view.plan_tree import Row
@@ -77,6 +80,7 @@ class Desk:
     keeper: Keeper
     background: Background
     dish: Dish
+    begin: Begin
     dishes: Sequence[str] = ()  # that are known by name
     sheet: RunSheet | None = None
     sheet_of: str = ""
@@ -115,14 +119,14 @@ class Desk:
         if isinstance(found, CannotEdit):
             return found
         new = reading(found[0], self.name)
-        if new.snags and (not self.read.snags or len(new.snags) > len(self.read.snags)):
-            snag = self._new_snag(new)
-            if snag is not None:
-                return CannotEdit(_in_words(snag))
-        return Made(new, found[1])
+        snag = self._worse(new)
+        return Made(new, found[1]) if snag is None else CannotEdit(_in_words(snag))
 
-    def _new_snag(self, new: Reading) -> Snag | None:
-        known = {(snag.code, snag.message) for snag in self.read.snags}
+    def _worse(self, new: Reading) -> Snag | None:
+        """What a text brings that is worse than before. Where something is mended, more may show that stood behind."""
+        known, now = ({(snag.code, snag.message) for snag in read.snags} for read in (self.read, new))
+        if self.read.places is None or known - now:
+            return None
         return next((snag for snag in new.snags if (snag.code, snag.message) not in known), None)
 
     def take(self, made: Made) -> None:
@@ -135,7 +139,13 @@ class Desk:
 
     def back(self) -> Loc | None:
         """Goes back one change; the part it was at, None if there is none. It may take a second."""
-        at = self.planning.back()
+        return self._stepped(self.planning.back())
+
+    def again(self) -> Loc | None:
+        """The same with the change that was taken back last."""
+        return self._stepped(self.planning.again())
+
+    def _stepped(self, at: Loc | None) -> Loc | None:
         if at is not None:
             self._now(reading(self.planning.text, self.name))
         return at
@@ -154,7 +164,9 @@ class Desk:
 
     def save(self) -> None:
         """Writes what is not on disk; tried again at each look."""
-        if self.planning.unsaved and not self.planning.both and not self.looking_on:
+        if not self.planning.unsaved:
+            self.unwritten = ""
+        elif not self.planning.both and not self.looking_on:
             self.unwritten = self.keeper.write(self.planning.on_disk, self.planning.text)
             if not self.unwritten:
                 self.planning.saved(self.planning.text)
@@ -248,6 +260,16 @@ class Desk:
             return None
         return lambda _: (trying.text, trying.loc)
 
+    # --- guesses ---------------------------------------------------------------------------------------------
+    def settling(self) -> Settling | None:
+        """The plan's guesses, what decides most first; None where there are none, or the plan cannot be read. May take
+        a part of a second."""
+        file = self.read.file
+        if file is None:
+            return None
+        found = guesses(file, of_plan(file).snags, None if self.stale else self.sheet)
+        return Settling(self.planning.text, file, found) if found else None
+
     # --- ways out --------------------------------------------------------------------------------------------
     def look_for_ways(self) -> None:
         """Asks for ways out of what the timetable gives up."""
@@ -273,11 +295,15 @@ class Desk:
 
     def completions(self, row: Row, typed: str, *, adding: bool) -> Iterator[str]:
         """What a line may go on as: words that its part may have, or phrases that stand under the same word."""
-        if adding and adds(row) == "line":
-            there = follow(self.read.data, row.loc[:-1])
-            yield from (f"{word}: " for word in words_known(row.loc[:-1]) if f"{word}: ".startswith(typed)
+        kind = adds(row, self.read) if adding else ""
+        if kind in ("plan", "raw"):
+            return
+        if kind == "line":
+            part, _ = place(row, self.read.data)
+            there = follow(self.read.data, part)
+            yield from (f"{word}: " for word in words_known(part) if f"{word}: ".startswith(typed)
                         and not (isinstance(there, dict) and word in there))  # fmt: skip
-        elif adding and adds(row) == "dish":
+        elif kind == "dish":
             yield from (name for name in self.dishes if name.startswith(typed) and name != typed)
         else:
             same = (each.phrase for each in self.read.rows if each.key == row.key and each.phrase)
@@ -285,14 +311,21 @@ class Desk:
 
 
 def opened(
-    text: str, name: str, keeper: Keeper, background: Background, dish: Dish, dishes: Sequence[str] = ()
+    text: str,
+    name: str,
+    keeper: Keeper,
+    background: Background,
+    dish: Dish,
+    begin: Begin,
+    dishes: Sequence[str] = (),
 ) -> Desk:
     """A desk on a plan's text as the file holds it; a timetable is asked for at once."""
-    desk = Desk(name, Planning.of(text), reading(text, name), keeper, background, dish, dishes)
+    desk = Desk(name, Planning.of(text), reading(text, name), keeper, background, dish, begin, dishes)
     desk.ask()
     return desk
 
 
 def _in_words(snag: Snag) -> str:
     """What is wrong, and the mend, as sentences."""
-    return ". ".join(filter(None, (snag.message.rstrip("."), snag.mend)))
+    message = snag.message if snag.message.endswith(("?", "!", ".")) or not snag.mend else f"{snag.message}."
+    return " ".join(filter(None, (message, snag.mend)))

@@ -1,4 +1,5 @@
-"""A plan being made: its text now, the texts before, and what an editor did to the file meanwhile. Pure.
+"""A plan being made: its text now, the texts before, those taken back, and what an editor did to the file meanwhile.
+Pure.
 
 Knows no file: whoever writes it says so (`saved`), and hands in what the file holds (`outside`).
 """
@@ -8,6 +9,8 @@ from dataclasses import dataclass, field
 from difflib import SequenceMatcher
 
 from board.plan.places import Loc
+
+BY_AN_EDITOR: Loc = ("",)  # no part of a plan has this path
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,7 +36,8 @@ class Planning:
 
     text: str
     on_disk: str
-    before: list[tuple[str, Loc]] = field(default_factory=list)  # with the part each was changed at
+    before: list[tuple[str, Loc]] = field(default_factory=list)  # with the part each was changed at, or BY_AN_EDITOR
+    taken_back: list[tuple[str, Loc]] = field(default_factory=list)  # the last first to be had again
     _pieces: list[tuple[str, ...] | Both] | None = None  # of a file and a text that disagree, until the host chooses
     _base: str = ""  # what both were made of
 
@@ -54,13 +58,23 @@ class Planning:
         """Takes a new text, changed at that part."""
         if new != self.text:
             self.before.append((self.text, at))
+            self.taken_back.clear()  # made of another text than this one
             self.text = new
 
     def back(self) -> Loc | None:
         """Goes back one change, to the byte; returns the part it was at, None if there is none."""
-        if not self.before:
+        return self._step(self.before, self.taken_back)
+
+    def again(self) -> Loc | None:
+        """The same with the change that was taken back last, until another is made."""
+        return self._step(self.taken_back, self.before)
+
+    def _step(self, to: list[tuple[str, Loc]], leaving: list[tuple[str, Loc]]) -> Loc | None:
+        if not to:
             return None
-        self.text, at = self.before.pop()
+        text, at = to.pop()
+        leaving.append((self.text, at))
+        self.text = text
         return at
 
     def saved(self, text: str) -> None:
@@ -98,7 +112,7 @@ class Planning:
         """Makes one text of what no longer disagrees."""
         if self._pieces is not None and not self.both:
             pieces, self._pieces = self._pieces, None
-            self.change("".join(line for piece in pieces if isinstance(piece, tuple) for line in piece), ())
+            self.change("".join(line for piece in pieces if isinstance(piece, tuple) for line in piece), BY_AN_EDITOR)
 
 
 def _other(base: Sequence[str], side: Sequence[str]) -> Iterator[Sequence[str]]:

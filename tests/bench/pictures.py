@@ -17,7 +17,7 @@ from rich.console import Console
 from rich.segment import Segment
 
 from board.app.plan_commands import assessed
-from board.app.plan_table import PlanOnDisk, lines_of_dish
+from board.app.plan_table import PlanOnDisk, lines_of_dish, plan_of_course
 from board.app.timetables import sheet_of
 from board.app.worker import looked_over
 from board.base.clock import StoppedClock
@@ -122,7 +122,9 @@ class Beside:
 
 async def draw_table(shot: TableShot, folder: Path) -> None:
     path = bundled_plan()
-    desk = opened(read_text(path), path.name, PlanOnDisk(path), cast("Background", Beside()), lines_of_dish)
+    desk = opened(
+        read_text(path), path.name, PlanOnDisk(path), cast("Background", Beside()), lines_of_dish, plan_of_course
+    )
     app = PlanTableApp(desk, shot.theme, None)
     async with app.run_test(size=shot.size) as pilot:
         await pilot.pause(0.5)

@@ -10,7 +10,7 @@ import tempfile
 import time
 from pathlib import Path
 
-from board.app.plan_table import PlanOnDisk, lines_of_dish
+from board.app.plan_table import PlanOnDisk, lines_of_dish, plan_of_course
 from board.files.bundled import bundled_plan
 from board.files.plans import read_text
 from board.screens.plan_table import PlanTableApp, PlanTableScreen
@@ -75,7 +75,7 @@ def main(rounds: int) -> None:
         text = read_text(bundled_plan())
         path.write_text(text, encoding="utf-8")
         background = Background(path)
-        desk = opened(text, path.name, PlanOnDisk(path), background, lines_of_dish)
+        desk = opened(text, path.name, PlanOnDisk(path), background, lines_of_dish, plan_of_course)
         print(
             f"opened: first timetable {waited(desk, proved=False):.1f} s, proved {waited(desk, proved=True):.1f} s more"
         )

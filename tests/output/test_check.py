@@ -12,6 +12,7 @@ from rich.console import Console
 from board.checks.sheet.assessed import Assessed, of_plan
 from board.files.plans import plan_in
 from board.output.check import MOST_GIVEN_UP, MOST_LINES, print_check
+from board.output.check_form import check_form
 from board.plan.snag import Snag, Weight
 from board.sheet.run_sheet import RunSheet
 from board.sheet.told import GivenUp
@@ -182,6 +183,11 @@ def test_a_time_that_is_past_is_told_beside_the_verdict(lantern_sheet: RunSheet)
     assert told(datetime(2026, 11, 28, 21, 30, tzinfo=UTC)) == [
         "  Its time is past: guests were due Sat 28 Nov 2026 18:30, and it is Sat 28 Nov 2026 21:30 now."
     ]
+    late = check_form(plan, first + timedelta(hours=1))["past"]
+    assert late is not None
+    assert (late["what"], late["due"]) == ("work", "2026-11-27T17:08:00+00:00")
+    assert f"  {late['text']}" in told(first + timedelta(hours=1))
+    assert check_form(plan, first)["past"] is None
     assert any("Its time is past" in line for line in lines_of(assessed(NAIVE), now=datetime(2100, 1, 1, tzinfo=UTC)))
 
 

@@ -2,6 +2,7 @@
 
 import asyncio
 import json
+import time
 from datetime import timedelta
 from pathlib import Path
 from typing import cast
@@ -11,18 +12,21 @@ import pytest
 from textual.events import Key, Paste
 from textual.pilot import Pilot
 
-from board.app.plan_table import PlanOnDisk, lines_of_dish
+from board.app.plan_table import PlanOnDisk, lines_of_dish, plan_of_course
 from board.base.plan_digest import digest_of
 from board.cli import _bare_plan
 from board.plan.places import Loc
 from board.plan.snag import Fix
-from board.screens import held, words
+from board.screens import held as held_keys
+from board.screens import words
 from board.screens.listing import Listing
 from board.screens.plan_table import Days, PlanTableApp, PlanTableScreen
+from board.screens.settling import SettleScreen
 from board.session.background import Answer, Background, Finding, PlanText, PlanTried, PlanWays, Way
 from board.session.plan_desk import Desk, opened
 from board.sheet.run_sheet import GivenUp, RunSheet
 from board.sheet.told import Late, Longest
+from board.view.days import held
 from tests.conftest import PLANS
 from tests.screens.conftest import screen_text
 from tests.session.beside import Beside
@@ -66,7 +70,7 @@ class Table:
         path.write_text(text, encoding="utf-8")
         self.beside = Beside()
         keeper = PlanOnDisk(path)
-        self.desk = opened(text, path.name, keeper, cast("Background", self.beside), lines_of_dish)
+        self.desk = opened(text, path.name, keeper, cast("Background", self.beside), lines_of_dish, plan_of_course)
         self.app = PlanTableApp(self.desk, None, None)
 
     @property
@@ -227,9 +231,14 @@ async def test_a_read_only_file_is_told_and_what_was_typed_is_kept(table: Table)
         await table.press(pilot, "enter", *["backspace"] * 6, *"25 min", "enter")
         assert "NOT ON DISK" in table.shown()
         assert "25 min" in table.desk.planning.text
+        await table.press(pilot, "u")
+        assert "NOT ON DISK" not in table.shown()  # the file holds what it held
+        await table.press(pilot, "a")
+        assert "NOT ON DISK" in table.shown()
         table.path.chmod(0o644)
         await pilot.pause(0.8)
         assert "25 min" in table.file()
+        assert "NOT ON DISK" not in table.shown()
         await table.settled(pilot)
 
 
@@ -348,6 +357,7 @@ async def test_a_known_mend_is_one_key_and_the_rest_are_gone_through(table: Tabl
         assert "1 adds {job: put it away" in table.shown()
         await table.press(pilot, "1")
         assert "jobs:\n  - job: put it away\n" in table.file()
+        assert "done: adds {job: put it away" in table.shown()
         table.beside.answers[PlanText] = Answer("PlanText", table.desk.digest, None, found)
         await pilot.pause(0.3)
         await table.press(pilot, "f", *["down"] * 11)
@@ -457,7 +467,7 @@ async def test_keys_in_a_burst_wait_for_the_change_before_them(table: Table) -> 
 async def test_a_held_key_takes_one_line_out_and_back_may_be_pressed_fast(
     table: Table, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    monkeypatch.setattr(held, "HELD_SECONDS", 60.0)
+    monkeypatch.setattr(held_keys, "HELD_SECONDS", 60.0)
     async with table.app.run_test(size=(80, 24)) as pilot:
         table.choose("chop")
         for key in ("]", "delete", "delete", "delete"):
@@ -494,3 +504,170 @@ async def test_a_dish_comes_out_of_a_recipes_file(table: Table, tmp_path: Path) 
         table.app.post_message(Paste(str(recipe)))
         await table.press(pilot, "enter")
         assert table.file().count("- dish:") == 2
+
+
+LONG = " ".join(f"word{n:02}" for n in range(60))  # 419 columns
+
+
+@pytest.mark.parametrize("size", [(80, 24), (60, 18)])
+async def test_why_a_line_is_refused_stands_whole(table: Table, size: tuple[int, int]) -> None:
+    async with table.app.run_test(size=size) as pilot:
+        table.screen.said = LONG
+        table.screen.show()
+        await table.settled(pilot)
+        assert all(word in table.shown() for word in LONG.split())
+        assert table.screen.chosen is not None
+        assert table.screen.chosen.text in table.shown()
+        assert "leave" in table.shown().splitlines()[-1]
+        await table.press(pilot, "down")
+        assert "word59" not in table.shown()
+
+
+@pytest.mark.parametrize("size", [(80, 24), (60, 18), (120, 36)])
+async def test_the_finding_that_is_chosen_stands_whole_with_its_mend_and_source(
+    table: Table, size: tuple[int, int]
+) -> None:
+    found = tuple(
+        Finding("plan 7", 2, f"begin{n} {LONG[:300]} end{n}", f"Mend {LONG[:160]} it{n}.", 16, None, f"Source {n}")
+        for n in range(5)
+    )
+    async with table.app.run_test(size=size) as pilot:
+        table.beside.answers[PlanText] = Answer("PlanText", table.desk.digest, None, found)
+        await pilot.pause(0.3)
+        await table.press(pilot, "f", "down", "down")
+        shown = " ".join(table.shown().split())
+        assert f"begin2 {LONG[:300]} end2" in shown
+        assert f"Mend {LONG[:160]} it2. [Source 2]" in shown
+        assert "end0" not in shown
+        await table.press(pilot, "up")
+        assert "end1" in table.shown()
+
+
+@pytest.mark.parametrize("text", ["", "# for the winter\n"])
+async def test_in_a_file_that_says_nothing_a_plan_is_begun_with_a_course(tmp_path: Path, text: str) -> None:
+    table = Table(tmp_path / "empty.yaml", text)
+    async with table.app.run_test(size=(80, 24)) as pilot:
+        await table.settled(pilot)
+        assert "begins the courses" in table.shown()
+        await table.press(pilot, "+", *"Main: Roast chicken, potatoes", "enter")
+        assert table.file().startswith(text)
+        assert "- dish: Roast chicken" in table.file()
+        assert words.TABLE_BEGUN in table.shown()
+        assert table.desk.read.snags == ()
+        assert table.screen.chosen is not None
+        assert table.screen.chosen.key == "date"
+
+
+async def test_what_is_missing_is_begun_by_its_figure(tmp_path: Path) -> None:
+    table = Table(tmp_path / "head.yaml", "event: Supper\ndate: 2026-11-28\n")
+    async with table.app.run_test(size=(80, 24)) as pilot:
+        await table.settled(pilot)
+        for _ in range(4):
+            await table.press(pilot, "1", "enter")
+        await table.press(pilot, "1", *"Main: Roast chicken", "enter")
+        assert table.desk.read.snags == ()
+        assert "for: 4" in table.file()
+
+
+async def test_what_was_taken_back_is_had_again_by_one_key(table: Table) -> None:
+    async with table.app.run_test(size=(80, 24)) as pilot:
+        table.choose("chop")
+        await table.press(pilot, "delete")
+        assert "u brings it back" in table.shown()
+        without = table.file()
+        await table.press(pilot, "u")
+        assert table.file() == TEXT
+        assert "a again" in table.shown().splitlines()[-1]
+        await table.press(pilot, "a")
+        assert table.file() == without
+        assert "a again" not in table.shown().splitlines()[-1]
+        await table.press(pilot, "a")
+        assert words.TABLE_NOTHING_AGAIN in table.shown()
+
+
+async def test_guesses_are_gone_through_at_the_table_and_are_one_change_of_its(tmp_path: Path) -> None:
+    guessed = TEXT.replace("takes: 10 min\n", "takes: 10 min\n            guessed: [takes]\n").replace(
+        "takes: 20 min\n", "takes: 20 min\n            guessed: [takes]\n"
+    )
+    table = Table(tmp_path / "guessed.yaml", guessed)
+    async with table.app.run_test(size=(80, 24)) as pilot:
+        ask = Finding("unsure 1", 3, "2 guesses are not confirmed", "Go through them.", 0, Fix("ask", (), ""))
+        table.beside.answers[PlanText] = Answer("PlanText", table.desk.digest, None, (ask,))
+        await pilot.pause(0.3)
+        table.choose("simmer")
+        at = table.screen.listing.at
+        await pilot.press("1")
+        for _ in range(100):
+            await pilot.pause(0.02)
+            if isinstance(table.app.screen, SettleScreen):
+                break
+        assert "0 of 2 settled" in table.shown()
+        await pilot.press("enter", *"15", "enter", "q")
+        await pilot.pause(0.1)
+        await table.settled(pilot)
+        assert table.file() == TEXT.replace("20 min", "15 min")
+        assert "2 guesses settled" in table.shown()
+        assert table.screen.listing.at == at
+        await table.press(pilot, "u")
+        assert table.file() == guessed
+
+
+async def test_all_keys_are_read_in_a_small_window(table: Table) -> None:
+    async with table.app.run_test(size=(60, 18)) as pilot:
+        await table.press(pilot, "?")
+        seen = table.shown()
+        await table.press(pilot, *["down"] * 30)
+        seen += table.shown()
+        assert all(word in seen for _, what in words.KEYS_TABLE for word in what.split())
+        await table.press(pilot, "escape")
+        assert "event: Small" in table.shown()
+
+
+@pytest.mark.parametrize("size", [(80, 24), (60, 18)])
+async def test_what_holds_a_step_is_read_to_its_last_line_in_the_days(laid: Table, size: tuple[int, int]) -> None:
+    sheet = laid.desk.sheet
+    assert sheet is not None
+    slot = max((each for each in laid.desk.parts.values()), key=lambda each: len(" ".join(held(sheet, each))))
+    async with laid.app.run_test(size=size) as pilot:
+        laid.screen._choose_slot(slot)
+        await laid.press(pilot, "tab")
+        seen = laid.shown()
+        for _ in range(3):
+            await laid.press(pilot, "pagedown")
+            seen += laid.shown()
+
+        assert all(word in seen for line in held(sheet, slot) for word in line.split())
+
+
+async def test_no_line_is_changed_that_is_not_seen(table: Table) -> None:
+    async with table.app.run_test(size=(80, 24)) as pilot:
+        table.choose("chop")
+        for pane in (["tab"], ["f"]):
+            await table.press(pilot, *pane, "]", "+", *"x", "delete")
+            assert words.TABLE_CHANGED_IN_PLAN in table.shown()
+            await table.press(pilot, "escape")
+        assert table.file() == TEXT
+        await table.press(pilot, "tab", "enter", "delete")
+        assert "chop" not in table.file()
+
+
+async def test_a_change_that_is_being_written_is_not_written_twice(
+    table: Table, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """The second time the file no longer holds the text before, and it stood as not on disk."""
+    async with table.app.run_test(size=(80, 24)) as pilot:
+        table.choose("chop")
+        await table.press(pilot, "delete")
+        write = table.desk.keeper.write
+
+        def slow(old: str, new: str) -> str:
+            time.sleep(0.3)
+            return write(old, new)
+
+        monkeypatch.setattr(table.desk.keeper, "write", slow)
+        await pilot.press("u")
+        table.screen._look()
+        await table.settled(pilot)
+
+        assert table.file() == TEXT
+        assert (table.desk.unwritten, "NOT ON DISK" in table.shown()) == ("", False)

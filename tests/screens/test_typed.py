@@ -5,7 +5,7 @@ from rich.cells import cell_len
 
 from board.screens import held
 from board.screens.typed import LONGEST, Typed
-from tests.screens.test_settling import SIZE, Settling
+from tests.screens.test_settling import SIZE, Shown
 
 
 def typed(*keys: str, text: str = "") -> tuple[str, int]:
@@ -42,7 +42,7 @@ def test_the_place_is_always_in_view_and_nothing_in_it_is_obeyed(width: int) -> 
 
 async def test_capitals_and_double_letters_are_typed_as_they_are(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr(held, "HELD_SECONDS", 60.0)
-    settling = Settling()
+    settling = Shown()
     async with settling.app.run_test(size=SIZE) as pilot:
         await pilot.press("1", "1", "0", "space", "M", "i", "n", "n", "backspace", "enter")
 

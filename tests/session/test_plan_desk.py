@@ -6,8 +6,9 @@ from typing import cast
 import pytest
 
 from board.plan.edit.save import CannotEdit
+from board.plan.load import PlanFile
 from board.session.background import Answer, Background, PlanProved, PlanText
-from board.session.line_changes import Made, add, adds, move, reading, retype, take_out
+from board.session.line_changes import NOTHING_THERE, Made, add, adds, missing, move, reading, retype, take_out
 from board.session.plan_desk import Desk, opened
 from board.sheet.run_sheet import RunSheet
 from board.view.plan_tree import Row
@@ -44,7 +45,8 @@ class File:
 
 def desk_on(text: str) -> tuple[Desk, File, Beside]:
     file, beside = File(text), Beside()
-    desk = opened(text, "plan.yaml", file, cast("Background", beside), lambda name, _: [f"- dish: {name}"])
+    dish, begin = lambda name, _: [f"- dish: {name}"], lambda name: f"event: {name}\n"
+    desk = opened(text, "plan.yaml", file, cast("Background", beside), dish, begin)
     return desk, file, beside
 
 
@@ -93,9 +95,9 @@ def test_what_is_added_follows_from_the_line() -> None:
     first = {row.kind: row for row in reversed(desk.read.rows)}
     groups = {row.key: row for row in desk.read.rows if row.kind == "group"}
 
-    assert [adds(first[kind]) for kind in ("course", "dish", "step")] == ["dish", "dish", "step"]
-    assert [adds(groups[key]) for key in ("courses", "dishes", "ingredients")] == ["course", "dish", "entry"]
-    assert adds(next(row for row in desk.read.rows if row.key == "takes")) == "line"
+    assert [adds(first[kind], desk.read) for kind in ("course", "dish", "step")] == ["dish", "dish", "step"]
+    assert [adds(groups[key], desk.read) for key in ("courses", "dishes", "ingredients")] == ["course", "dish", "entry"]
+    assert adds(next(row for row in desk.read.rows if row.key == "takes"), desk.read) == "line"
 
 
 def test_a_course_and_a_line_are_added_and_words_are_completed() -> None:
@@ -106,7 +108,7 @@ def test_a_course_and_a_line_are_added_and_words_are_completed() -> None:
     def dish(name: str, _: object) -> list[str]:
         return [f"- dish: {name}", "  steps: [{step: slice it, takes: 5 min}]"]
 
-    made = desk.made(add(courses, "Cheese: Hard cheeses", dish))
+    made = desk.made(add(courses, "Cheese: Hard cheeses", dish, desk.begin))
     assert isinstance(made, Made), made
     desk.take(made)
     assert "  - course: Cheese\n    at: 45 min after the course before\n" in file.text
@@ -114,7 +116,7 @@ def test_a_course_and_a_line_are_added_and_words_are_completed() -> None:
     desk.dishes = ["Onion tart"]
     dish_row = next(row for row in desk.read.rows if row.kind == "dish")
     assert list(desk.completions(dish_row, "Oni", adding=True)) == ["Onion tart"]
-    line = desk.made(add(takes, "look for: steam", desk.dish))
+    line = desk.made(add(takes, "look for: steam", desk.dish, desk.begin))
     assert isinstance(line, Made)
     assert line.at == (*takes.loc[:-1], "look for")
 
@@ -124,7 +126,7 @@ def test_what_would_spoil_a_plan_is_refused_with_the_reason() -> None:
     before = file.text
     row = next(row for row in desk.read.rows if row.key == "arrive")
 
-    for change in (take_out(row), retype(row, "soon"), move(row, 1), add(row, "nonsense: 3", desk.dish)):
+    for change in (take_out(row), retype(row, "soon"), move(row, 1), add(row, "nonsense: 3", desk.dish, desk.begin)):
         assert isinstance(desk.made(change), CannotEdit)
     assert (file.text, desk.wrong(row, "soon") != "", desk.wrong(row, "18:00")) == (before, True, "")
 
@@ -188,3 +190,80 @@ def test_a_text_is_read_once_however_often_it_is_gone_back_to() -> None:
     text = (PLANS / "two-ring-flat.yaml").read_text(encoding="utf-8")
 
     assert reading(text, "a.yaml") is reading(text, "a.yaml")
+
+
+HEAD = "event: Supper\ndate: 2026-11-28\nzone: Europe/Dublin\n"
+REST = "arrive: 18:30\nguests: [3 guests]\nhands: {host: {hours: {on the day: '10:00 - 23:30'}}}\n"
+
+
+def taken(desk: Desk, row: Row, typed: str) -> str:
+    made = desk.made(add(row, typed, desk.dish, desk.begin))
+    assert isinstance(made, Made), made
+    desk.take(made)
+    return desk.planning.text
+
+
+@pytest.mark.parametrize("text", ["", "\n \n", "# for the winter", "\ufeff# note\n---\n"])
+def test_a_file_that_says_nothing_is_begun_and_keeps_its_comments(text: str) -> None:
+    desk, file, _ = desk_on(text)
+
+    assert adds(NOTHING_THERE, desk.read) == "plan"
+    assert taken(desk, NOTHING_THERE, "Supper").startswith(text)
+    assert desk.read.data == {"event": "Supper"}
+    desk.back()
+    assert file.text == text
+
+
+def test_what_is_missing_is_begun_with_a_line_to_go_on_from() -> None:
+    desk, _, _ = desk_on(HEAD)
+
+    while "`courses`" not in desk.read.snags[0].message:
+        fix = desk.read.snags[0].fix
+        assert fix is not None
+        taken(desk, missing(fix), fix.new)
+    fix = desk.read.snags[0].fix
+    assert fix is not None
+    assert adds(missing(fix), desk.read) == "course"
+
+
+def test_a_first_course_dish_or_step_goes_into_an_empty_list_or_none() -> None:
+    """The cook knows by then who eats, and nothing comes before it."""
+    eaters: list[int] = []
+
+    def dish(name: str, file: PlanFile | None) -> list[str]:
+        eaters.extend([] if file is None else [file.plan.guest_count])
+        return [f"- dish: {name}", "  steps: []"]
+
+    for rest, key, typed in [("", "event", "courses: Main: Soup"), ("courses: []\n", "courses", "Main: Soup")]:
+        desk, _, _ = desk_on(HEAD + REST + rest)
+        desk.dish = dish
+        text = taken(desk, next(row for row in desk.read.rows if row.key == key), typed)
+        assert "- course: Main\n    at: 30 min after guests arrive\n    dishes:\n      - dish: Soup\n" in text
+        steps = next(row for row in desk.read.rows if row.key == "steps")
+        assert adds(steps, desk.read) == "step"
+        assert "- step: chop\n" in taken(desk, steps, "chop")
+        assert desk.read.snags == ()
+    desk, _, _ = desk_on(HEAD + REST.replace("[3 guests]", "[]"))
+    taken(desk, next(row for row in desk.read.rows if row.key == "guests"), "Ines, no nuts")
+    assert desk.read.data["guests"] == ["Ines, no nuts"]
+    assert eaters == [3, 3]
+
+
+def test_a_part_with_words_of_its_own_gets_a_line_and_keeps_the_others() -> None:
+    desk, _, _ = desk_on((PLANS / "two-ring-flat.yaml").read_text(encoding="utf-8"))
+    kitchen = next(row for row in desk.read.rows if row.key == "kitchen")
+    before = dict(desk.read.data["kitchen"])
+
+    assert adds(kitchen, desk.read) == "line"
+    assert "freezer: " in desk.completions(kitchen, "freez", adding=True)
+    taken(desk, kitchen, "freezer: 20 litres")
+    assert desk.read.data["kitchen"] == {**before, "freezer": "20 litres"}
+
+
+def test_a_line_is_put_into_what_is_no_yaml() -> None:
+    desk, file, _ = desk_on("event: Supper\r\nguests: [4 guests\r\nzone: UTC")
+
+    taken(desk, desk.read.rows[1], "  ]")
+    assert file.text == "event: Supper\r\nguests: [4 guests\r\n  ]\r\nzone: UTC"
+    taken(desk, next(row for row in desk.read.rows if row.key == "zone"), "arrive: 18:30")
+    assert desk.read.data["arrive"] == "18:30"

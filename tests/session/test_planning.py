@@ -3,7 +3,7 @@
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from board.session.planning import Both, Planning
+from board.session.planning import BY_AN_EDITOR, Both, Planning
 from tests.examples import times
 
 BASE = "event: Supper\narrive: 18:30\nguests: 4\nzone: UTC\n"
@@ -108,3 +108,35 @@ def test_nothing_is_lost_and_a_side_that_changed_nothing_yields(base: str, here:
     agreed = Planning(here, base)
     agreed.outside(here)
     assert agreed.text == here
+
+
+def test_what_was_taken_back_is_had_again_until_another_change() -> None:
+    four, five, six = BASE, BASE.replace("4", "5"), BASE.replace("4", "6")
+    planning = Planning.of(four)
+    planning.change(five, ("guests",))
+    planning.change(six, ("guests",))
+
+    planning.back()
+    planning.back()
+    assert (planning.again(), planning.text) == (("guests",), five)
+    assert (planning.again(), planning.text, planning.again()) == (("guests",), six, None)
+    planning.back()
+    planning.change(five.replace("Supper", "Lunch"), ("event",))
+    assert planning.again() is None
+    planning.back()
+    assert planning.text == five
+
+
+def test_what_an_editor_saves_meanwhile_is_not_lost_by_having_a_change_again() -> None:
+    planning = Planning.of(BASE)
+    planning.change(BASE.replace("4", "5"), ("guests",))
+    planning.saved(planning.text)
+    planning.back()
+    planning.saved(planning.text)
+
+    planning.outside(BASE.replace("Supper", "Lunch"))
+
+    assert planning.again() is None
+    assert "Lunch" in planning.text
+    assert planning.back() == BY_AN_EDITOR
+    assert (planning.again(), "Lunch" in planning.text) == (BY_AN_EDITOR, True)

@@ -65,3 +65,26 @@ def test_what_could_not_be_written_is_put_aside_and_told(how: str, env: dict[str
     assert "the last changes are not in it" in told
     table.process.wait()
     assert table.process.exitstatus == (1 if how == "left by its key" else 128 + signal.SIGTERM)
+
+
+def test_an_empty_file_takes_a_new_plan_and_one_with_a_word_in_it_does_not(run: Run, tmp_path: Path) -> None:
+    empty, said, menu = tmp_path / "empty.yaml", tmp_path / "said.yaml", tmp_path / "menu.txt"
+    empty.write_text("\n", encoding="utf-8")
+    said.write_text("# mine\n", encoding="utf-8")
+    menu.write_text("Main: Roast chicken\n", encoding="utf-8")
+
+    codes = [run("new", str(path), "--menu", str(menu), "--zone", "Europe/Dublin")[0] for path in (empty, said)]
+
+    assert codes == [0, 1]
+    assert "- dish: Roast chicken" in empty.read_text(encoding="utf-8")
+    assert said.read_text(encoding="utf-8") == "# mine\n"
+
+
+def test_in_an_empty_file_the_table_begins_with_a_menu(env: dict[str, str], tmp_path: Path) -> None:
+    plan = tmp_path / "empty.yaml"
+    plan.write_text("", encoding="utf-8")
+
+    table = Terminal(["plan", str(plan)], (80, 24), env)
+
+    table.wait_for("Type the menu")
+    table.process.kill(signal.SIGTERM)

@@ -24,6 +24,7 @@ CAUTIONS = {
     "heat-alone": "Heat that runs by itself: somebody at home and awake, a clear hob, an alarm that works.",
 }
 MOST_NAMED = 4
+ASSUMED = "# assumed"  # behind what nobody said, in a plan of a menu
 
 
 def caution(topic: str, about: tuple[str, ...]) -> str:

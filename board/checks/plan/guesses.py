@@ -85,7 +85,7 @@ def guesses_are_confirmed(file: PlanFile, snags: Iterable[Snag], sheet: RunSheet
     if not found:
         return []
     mend = "`platecall settle PLAN` goes through them, what decides most first; until then they are guesses."
-    asked = [Snag(UNCONFIRMED, Weight.ASK, _all_of(found), mend)]
+    asked = [Snag(UNCONFIRMED, Weight.ASK, _all_of(found), mend, fix=Fix("ask", (), ""))]
     dishes = set()
     for guess in found:
         dish = guess.loc[:4]

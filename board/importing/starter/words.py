@@ -3,6 +3,8 @@
 from collections.abc import Sequence
 from datetime import date
 
+from board.base.words.house import ASSUMED as ASSUMED
+
 NEW_EVENT = "Supper"
 
 
@@ -54,8 +56,7 @@ NEW_MENU_HEAD = """\
 # A plan from a menu: every line can be changed. What nobody said is marked `assumed`; the host's hours, the jobs and
 # how long each course is eaten are assumed, too.
 # Planning help only: the label on the food, your local food-safety code and a thermometer decide."""
-ASSUMED = "# assumed"
-ASSUMED_GLASS = "# assumed: a glass each"
+ASSUMED_GLASS = f"{ASSUMED}: a glass each"
 MENU_EMPTY = "the menu is empty; write a line a course, for example Main: braised duck legs; green beans"
 MENU_NO_DISHES = "the menu names no dish; write a line a course, for example Main: braised duck legs; green beans"
 MENU_BY_GAPS = "no course is named; what stands between empty lines is taken for a course"
@@ -64,7 +65,7 @@ MENU_BY_DISH = "some dishes stand in no course; they are put where such dishes u
 
 
 def assumed_hours(start: str | None, end: str | None) -> str:
-    return f"# assumed: {'when it ends' if start else 'when it begins' if end else 'both hours'}"
+    return f"{ASSUMED}: {'when it ends' if start else 'when it begins' if end else 'both hours'}"
 
 
 def at_line(line: int, text: str) -> str:

@@ -4,7 +4,7 @@ from typing import Annotated, Literal, TypedDict
 
 from msgspec import Meta
 
-from board.output.schemas.units import Count
+from board.output.schemas.units import At, Count
 
 WeightWord = Literal["stop", "ask", "mind", "note"]
 
@@ -22,6 +22,15 @@ class HoldsForm(TypedDict):
     proved: bool
     holds: bool
     given_up: list[str]
+
+
+class PastForm(TypedDict):
+    """What was to be by now: `guests` arrive, or the first `work` begin. `now`: when it was looked at."""
+
+    what: Literal["guests", "work"]
+    due: At
+    now: At
+    text: str
 
 
 class PlaceForm(TypedDict):
@@ -82,13 +91,15 @@ class CautionForm(TypedDict):
 
 class CheckForm(TypedDict):
     """`guests`: seats at the table. `pieces`: steps and jobs, those that nobody wrote among them. `timetable`: null
-    where stops must be mended first. `findings`: the worst first. Words are the plan's own."""
+    where stops must be mended first. `past`: null where nothing of it is known to be. `findings`: the worst first.
+    Words are the plan's own."""
 
     plan: str
     guests: Count
     pieces: Count
     counts: CountsForm
     timetable: HoldsForm | None
+    past: PastForm | None
     findings: list[FindingForm]
     assumed: list[AssumedForm]
     on_your_word: list[TrustedForm]

@@ -1,7 +1,7 @@
 """Guesses confirmed: keys of a step that a program filled in, taken as they stand or with another value."""
 
 import re
-from collections.abc import Mapping
+from collections.abc import Collection, Mapping
 from dataclasses import dataclass, field
 from typing import Any
 
@@ -34,11 +34,16 @@ class SettleStep(Edit):
         made: list[Change] = [
             Put((*loc, key), text) for key, text in self.keys.items() if text is not None and work.get(key) != text
         ]
-        said = work.get("guessed", [])
-        left = [key for key in (said if isinstance(said, list) else [said]) if key not in self.keys]
-        if "guessed" in work and left != said:
-            made.append(Put((*loc, "guessed"), left) if left else Remove((*loc, "guessed")))
-        return made
+        return [*made, *settled(work, loc, self.keys)]
+
+
+def settled(work: Mapping[str, Any], loc: Loc, keys: Collection[str]) -> list[Change]:
+    """The keys taken off the list `guessed` of the step at a path."""
+    said = work.get("guessed", [])
+    left = [key for key in (said if isinstance(said, list) else [said]) if key not in keys]
+    if "guessed" not in work or left == said:
+        return []
+    return [Put((*loc, "guessed"), left) if left else Remove((*loc, "guessed"))]
 
 
 def retyped(key: str, text: str, typed: str) -> str:

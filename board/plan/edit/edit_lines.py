@@ -8,15 +8,29 @@ import copy
 import re
 from typing import Any
 
+from board.base import words as shared
 from board.plan.edit import splice, words
 from board.plan.edit.edit import written
+from board.plan.edit.edit_guesses import settled
 from board.plan.edit.items import insert_item, swap_items
-from board.plan.edit.save import BYTE_ORDER_MARK, Append, CannotEdit, Put, Remove, data_of, data_with, edit, same
+from board.plan.edit.save import (
+    BYTE_ORDER_MARK,
+    Append,
+    CannotEdit,
+    Change,
+    Put,
+    Remove,
+    data_of,
+    data_with,
+    edit,
+    same,
+)
 from board.plan.edit.source import Source, read_source
 from board.plan.places import Loc, follow, read_yaml
 from board.plan.snag import Fix, Snag
 
 _WHOLE = re.compile(r"[-+]?[0-9]{1,9}")
+_ASSUMED = re.compile(rf"[ \t]*{shared.ASSUMED}\b.*")
 _LINE_END = re.compile(r"(\r\n|\n|\r)")
 
 
@@ -36,9 +50,29 @@ def value_of(typed: str, before: Any = None) -> Any:
 
 
 def retyped(text: str, loc: Loc, typed: str) -> str | CannotEdit:
-    """With what was typed as the value at a path."""
-    value = value_of(typed, follow(data_of(text), loc))
-    return value if isinstance(value, CannotEdit) else edit(text, [Put(loc, value)])
+    """With what was typed as the value at a path; the host said it, so it is neither guessed nor assumed any more."""
+    data = data_of(text)
+    value = value_of(typed, follow(data, loc))
+    new = value if isinstance(value, CannotEdit) else edit(text, [Put(loc, value), *_guess_no_more(data, loc)])
+    return new if isinstance(new, CannotEdit) else _assumed_no_more(new, loc)
+
+
+def _guess_no_more(data: Any, loc: Loc) -> list[Change]:
+    for n in range(len(loc)):
+        work = follow(data, loc[:n])
+        said = work.get("guessed") if isinstance(work, dict) else None
+        if isinstance(said, list) and loc[n] in said:
+            return settled(work, loc[:n], (str(loc[n]),))
+    return []
+
+
+def _assumed_no_more(text: str, loc: Loc) -> str:
+    """Without the mark that a plan of a menu puts behind what nobody said."""
+    _, places, _ = read_yaml(text, "")
+    pieces = _LINE_END.split(text)
+    at = 2 * (places.of(loc).line - 1)
+    pieces[at] = _ASSUMED.sub("", pieces[at])
+    return "".join(pieces)
 
 
 def key_added(text: str, loc: Loc, typed: str) -> str | CannotEdit:
@@ -126,6 +160,16 @@ def line_retyped(text: str, number: int, typed: str) -> str:
     if 0 <= 2 * number < len(pieces):
         pieces[2 * number] = typed
     return "".join(pieces)
+
+
+def line_added(text: str, number: int, typed: str) -> str:
+    """With a line before that one; behind the last where there is none."""
+    pieces = _LINE_END.split(text)
+    line_end = pieces[1] if len(pieces) > 1 else "\n"
+    if 2 * number < len(pieces):
+        pieces[2 * number : 2 * number] = [typed, line_end]
+        return "".join(pieces)
+    return f"{text}{line_end}{typed}"
 
 
 def line_removed(text: str, number: int) -> str:

@@ -201,3 +201,39 @@ def test_a_mistyped_name_carries_its_mend(right: str, wrong: str) -> None:
     assert found[0].fix is not None
 
     assert fixed(text, found[0].fix) == SMALL
+
+
+ASSUMED = """\
+date: 2026-11-28  # assumed
+arrive: 18:30  # assumed
+steps:
+  - step: simmer
+    takes: 20 min   # by the book
+    keeps: 1 day
+    guessed: [takes, keeps]
+    drinks: [a, b]  # assumed: a glass each
+"""
+
+
+@pytest.mark.parametrize(
+    ("loc", "typed", "before", "after"),
+    [
+        (("arrive",), "19:00", "arrive: 18:30  # assumed", "arrive: 19:00"),
+        (("steps", 0, "takes"), "25 min", "20 min   # by the book", "25 min   # by the book"),
+        (("steps", 0, "drinks", 1), "c", "[a, b]  # assumed: a glass each", "[a, c]"),
+    ],
+)
+def test_what_the_host_says_is_neither_assumed_nor_guessed_any_more(
+    loc: Loc, typed: str, before: str, after: str
+) -> None:
+    settled = ASSUMED.replace("[takes, keeps]", "[keeps]") if loc[-1] == "takes" else ASSUMED
+
+    assert retyped(ASSUMED, loc, typed) == settled.replace(before, after)
+
+
+def test_the_last_guess_that_is_said_takes_the_list_of_them_along() -> None:
+    once = retyped(ASSUMED, ("steps", 0, "takes"), "25 min")
+    assert isinstance(once, str)
+    twice = retyped(once, ("steps", 0, "keeps"), "2 days")
+    assert isinstance(twice, str)
+    assert "guessed" not in twice
