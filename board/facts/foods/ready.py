@@ -113,8 +113,8 @@ BAKED_DISHES = (
     *group("tiramisu", A.WHEAT, *_MILK, A.EGGS, perishable=True, made=True,
            hidden=(*_NUTS, A.PEANUTS, From.GELATINE, From.ALCOHOL, A.SOY, A.SULPHITES, From.RAW_EGG)),
     *group("~madeira cake", A.WHEAT, *_MILK, A.EGGS, hidden=(*_NUTS, A.SOY), made=True),
-    *group("panna cotta, pannacotta, blancmange, bavarois", *_MILK, From.GELATINE, hidden=(A.ALMONDS, A.EGGS),
-           perishable=True, made=True),
+    *group("panna cotta = pannacotta", *_MILK, From.GELATINE, perishable=True, made=True),
+    *group("blancmange, bavarois", *_MILK, From.GELATINE, hidden=(A.ALMONDS, A.EGGS), perishable=True, made=True),
     *group(
         """creme brulee, creme caramel, flan, rice pudding, junket, kulfi, burfi,
         barfi, gulab jamun, rasgulla, ras malai, milkshake""",
