@@ -36,7 +36,8 @@ _MEANT = {
         "blanquette": "veal", "navarin": "lamb",
     "hamburger": "minced beef", "burger": "minced beef", "meatball": "minced beef", "meatloaf": "minced beef",
         "shepherd pie": "minced lamb",
-    "cottage pie": "minced beef", "fish pie": "white fish", "fish and chips": "white fish", "calamari": "squid",
+    "cottage pie": "minced beef", "fish pie": "white fish", "fish and chips": "white fish",
+        "battered fish": "white fish", "calamari": "squid",
         "french fry": "potatoes", "fry": "potatoes", "onion ring": "onions", "chips": "potatoes", "sweet potato fry":
         "sweet potatoes",
     "rosti": "potatoes", "latke": "potatoes", "champ": "potatoes", "dauphinoise": "potatoes", "scalloped potato":

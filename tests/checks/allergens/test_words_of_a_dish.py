@@ -191,3 +191,21 @@ def test_the_host_may_say_that_nothing_else_goes_into_a_dish() -> None:
 
     assert isinstance(found, PlanFile), found
     assert matrix(found).answers[0, 0].verdict.name == "SAFE"
+
+
+@pytest.mark.parametrize(
+    ("guest", "food", "asked"),
+    [
+        ("alcohol-free", "Victoria sponge", False),
+        ("alcohol-free", "carrot cake", False),
+        ("alcohol-free", "miso soup", False),
+        ("alcohol-free", "trifle", True),
+        ("no fish", "tomato soup", False),
+        ("no fish", "miso soup", True),
+        ("vegetarian", "lemon drizzle cake", False),
+        ("vegetarian", "cheesecake", True),  # gelatine in one that is set
+    ],
+)
+def test_what_no_cook_would_ask_of_a_plain_cake_or_soup_is_not_asked(guest: str, food: str, asked: bool) -> None:
+    """Common practice, no source."""
+    assert (answer(guest, "Supper", f"1 {food}", "serve it").verdict.name == "ASK") is asked

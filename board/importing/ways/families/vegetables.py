@@ -205,7 +205,7 @@ STUFFED_VEG = Pattern(
 
 DEEP_FRIED = Pattern(
     name="fried", course="nibbles", done=listed("deep-fried, deep fried, crispy, battered, breaded, crumbed, fried, "
-        "tempura"), words=listed("chips, fries, french fries, croquettes, arancini, bhajis, onion rings, tempura, "
+        "tempura"), words=listed("croquettes, arancini, bhajis, onion rings, tempura, "
         "fried chicken, fritto misto, samosas, spring rolls, falafel, beignets, goujons, hush puppies, karaage, "
         "fish and chips, whitebait, calamari"), food="120 g vegetables (veg)",
     own={"chicken": (14, 17, 20), "fish": (6, 7, 9), "potato": (14, 17, 20), "chips": (14, 17, 20), "fries": (12, 14,
