@@ -87,13 +87,16 @@ STAYS_RAW: Mapping[str, str] = {
 BARELY_COOKED: Mapping[str, str] = {
     "eggs": r"hollandaise|bearnaise|sabayon|zabaglione|zabaione|soft[- ]?boil\w*|soft[- ]?set|softly set|runny|jammy"
     r"|poach\w* (?:\w+ )?eggs?|eggs? benedict|sunny[- ]side|over easy|coddle\w*|onsen|carbonara|en cocotte"
-    r"|italian meringue",
+    r"|italian meringue|molten|(?:chocolate )?fondants?(?! (?:icing|potato))|lava cakes?|moelleux",
     "fish": r"rare|translucent|mi[- ]cuit|seared (?:\w+ )?(?:tuna|scallops?)",
     "whole cut": _RARE,
     "ground meat": _RARE,
     "poultry": _RARE,
 }
-NOT_RAW = r"tartare? sauce|sauce tartare?|cream of tartar|pink (?:peppercorns?|grapefruits?|gin|lady|salt)"
+NOT_RAW = (
+    r"(?:eggs?|tuna|chicken) (?:mayo|mayonnaise)|tartare? sauce|sauce tartare?"
+    r"|cream of tartar|pink (?:peppercorns?|grapefruits?|gin|lady|salt)"
+)
 # So long in liquid on the heat, any piece a household cooks is cooked through; or eggs in a hot oven. Minutes. Common
 # practice, no source: a probe knows.
 MOIST = r"(?:brais|stew|simmer|boil|poach|steam|confit|casserol|pot[- ]?roast|slow[- ]?cook|pressure[- ]?cook)\w*"

@@ -129,9 +129,10 @@ def side_by_side(name: str) -> tuple[str, ...]:
     fish beside chips is battered, what is bought or kept goes with the main one. One where its words belong together:
     `ham and pea soup`, `mac and cheese`."""
     name = _FRITES.sub(r"\1 and chips", name)
-    gaps = list(BETWEEN.finditer(name))
-    pieces = [piece.strip() for piece in BETWEEN.split(name)]
-    if not gaps or not all(pieces) or _is_one(name):
+    gaps = [gap for gap in BETWEEN.finditer(name) if not _is_within(gap, name)]
+    bounds = [0, *(place for gap in gaps for place in gap.span()), len(name)]
+    pieces = [name[start:end].strip() for start, end in zip(bounds[::2], bounds[1::2], strict=True)]
+    if not gaps or not all(pieces):
         return (name,)
     for n, gap in enumerate(gaps, start=1):
         head = name[: gap.start()].strip()
@@ -152,10 +153,11 @@ _FRITES = re.compile(r"^(steaks?|moules|mussels|entrec[oô]te|onglet|bavette) fr
 _SAUCES = frozenset(stems("sauce gravy custard salsa mash dressing slaw"))
 
 
-def _is_one(name: str) -> bool:
-    """Whether the name is a dish's own, `and` and all: `cheese and crackers`."""
-    words = stems(name)
-    return any("and" in each.stems and each.stems not in _TWO and holds(words, each.stems) for each in _phrases())
+def _is_within(gap: re.Match[str], name: str) -> bool:
+    """Whether a dish's own name goes across it: `cheese and crackers`, `bread and butter pudding`."""
+    words, at = stems(name), len(stems(name[: gap.start()]))
+    names = {each.stems for each in _phrases() if "and" in each.stems} - _TWO
+    return any(start < at < end for one in names for start, end in _runs(words, one))
 
 
 def _top(piece: str) -> tuple[int, str]:

@@ -42,7 +42,9 @@ _MEANT = {
         "sweet potatoes",
     "rosti": "potatoes", "latke": "potatoes", "champ": "potatoes", "dauphinoise": "potatoes", "scalloped potato":
         "potatoes", "caponata": "aubergines", "ratatouille": "courgettes",
-    "quiche lorraine": "bacon", "cauliflower cheese": "cauliflower", "broccoli cheese": "broccoli", "stuffed pepper":
+    "quiche lorraine": "bacon", "cauliflower cheese": "cauliflower", "cauli cheese": "cauliflower",
+    "egg mayo": "hard-boiled eggs", "egg sandwich": "hard-boiled eggs", "tatty": "potatoes",
+    "guac": "avocados", "broccoli cheese": "broccoli", "stuffed pepper":
         "peppers", "bangers and mash": "pork sausages", "sausage roll": "sausages", "tarte tatin": "apples",
         "brown betty": "apples", "chocolate": "dark chocolate", "custard tart": "vanilla pods", "coleslaw": "white "
         "cabbage", "egg mayonnaise": "eggs",

@@ -198,6 +198,8 @@ def test_each_of_them_against_a_dish(guest: str, dish: str, foods: str, steps: t
         ("Asparagus", "1 kg asparagus; 200 g butter", ("make the hollandaise",), "ASK"),
         ("Prawns", "500 g cooked prawns; 100 g cocktail sauce", ("whip up the cocktail sauce",), "ASK"),
         ("Stars", "24 biscuits; 200 g icing sugar", ("make the royal icing",), "ASK"),
+        ("Molten cakes", "4 eggs; 200 g chocolate", ("bake; where: oven at 200 C; takes: 12 min",), "NOT_SAFE"),
+        ("Egg mayo rolls", "6 hard-boiled eggs; 100 g mayonnaise", (), "SAFE"),
         ("Goujons", "500 g cod; 2 eggs", ("fry the goujons; where: stovetop; until: 63 C",), "ASK"),
         # bought, without egg, or cooked so that nobody asks
         ("Homemade crumble with ice cream", "1 kg plums; 500 ml ice cream", ("scoop the ice cream",), "SAFE"),

@@ -16,7 +16,7 @@ from board.importing.ways.pattern import (
 )
 
 ONION_SOUP = Pattern(
-    name="onion soup under cheese", course="starter", words=listed("french onion soup, soupe à l'oignon, onion soup "
+    name="onion soup", course="starter", words=listed("french onion soup, soupe à l'oignon, onion soup "
         "gratinée"), food="",
     ingredients=a_head("200 g onions (veg), 10 g butter (dairy), 1/4 tbsp olive oil (store cupboard), 3 g plain flour "
         "(baking), 30 ml dry white wine (drinks), 250 ml beef stock (store cupboard), 1/8 sprigs thyme (veg), 30 g "
@@ -73,7 +73,7 @@ TABBOULEH = Pattern(
 )
 
 FONDANT = Pattern(
-    name="soft-hearted chocolate cake", course="sweet", words=listed("chocolate fondant, chocolate fondants, fondant "
+    name="fondant", course="sweet", words=listed("chocolate fondant, chocolate fondants, fondant "
         "au chocolat, moelleux au chocolat, lava cake, chocolate lava cake, molten chocolate cake"), food="",
     ingredients=a_head("30 g dark chocolate (baking), 28 g butter (dairy), 3/4 eggs (dairy), 25 g sugar (baking), 10 g "
         "plain flour (baking), 2 g cocoa powder (baking)"),
@@ -109,7 +109,7 @@ POSSET = Pattern(
 )
 
 NEGRONI = Pattern(
-    name="stirred over ice", course="drink", words=listed("negroni, negronis, americano cocktail, boulevardier"),
+    name="negroni", course="drink", words=listed("negroni, negronis, americano cocktail, boulevardier"),
     food="",
     ingredients=a_head("30 ml gin (drinks), 30 ml sweet red vermouth (drinks), 30 ml red bitter aperitif (drinks), 1/8 "
         "oranges (veg), 150 g ice (drinks)"),
@@ -123,7 +123,7 @@ NEGRONI = Pattern(
 )
 
 CHIPS = Pattern(
-    name="chips, fried twice", course="side", words=listed("chips, fries, french fries, frites, pommes frites, "
+    name="chips", course="side", words=listed("chips, fries, french fries, frites, pommes frites, "
         "skinny fries, hand-cut chips"), food="250 g floury potatoes (veg)",
     ingredients=a_head("60 ml sunflower oil (store cupboard), to taste salt"),
     steps=(

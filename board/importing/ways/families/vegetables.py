@@ -55,7 +55,7 @@ ROAST_POTATOES = Pattern(
 
 GRATIN = Pattern(
     name="gratin", course="side", words=listed("gratin, dauphinoise, scalloped potatoes, au gratin, potato bake, "
-        "boulangère, boulangere, janssons, cauliflower cheese, broccoli cheese, macaroni cheese bake"),
+        "boulangère, boulangere, janssons, cauliflower cheese, cauli cheese, broccoli cheese, macaroni cheese bake"),
         food="220 g potatoes (veg)",
     own={"cauliflower": (28, 32, 38), "leek": (28, 32, 38), "fennel": (40, 45, 50), "courgette": (30, 35, 40),
         "zucchini": (30, 35, 40), "chicory": (30, 35, 40)},
@@ -93,7 +93,7 @@ BOILED = Pattern(
 
 BOILED_POTATOES = Pattern(
     name="boiled potatoes", course="side", words=listed("boiled potatoes, new potatoes, jersey royals, steamed "
-        "potatoes, parsley potatoes, buttered potatoes, salt potatoes, baby potatoes"), alone=listed(
+        "potatoes, parsley potatoes, buttered potatoes, salt potatoes, baby potatoes, tatties, spuds"), alone=listed(
         "potato, potatoes"), food="220 g new potatoes (veg)",
     ingredients=a_head("6 g butter (dairy), 1/8 bunches parsley (veg), to taste salt"),
     steps=(
