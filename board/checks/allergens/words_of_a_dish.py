@@ -56,7 +56,7 @@ def said_of(plan: Plan, dish: Dish, loc: Loc, stuff: Sequence[Stuff]) -> tuple[S
             found.setdefault(each.words, _by_name(each, dish.dish, (*loc, "dish"), foods))
     for said in _usual(dish, (*loc, "dish"), foods):
         _put_together(found, said, others)
-    if not _is_understood(plan, dish, foods):
+    if foods and not _is_understood(plan, dish, foods):
         found[name] = Said(dish.dish, (*loc, "dish"), (), frozenset(), understood=False)
     for text, place, is_work in _texts(dish, loc):
         meant = [other for other in others if not is_work or holds(stems(text), other)]

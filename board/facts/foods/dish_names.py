@@ -132,8 +132,8 @@ fatteh = fattah: milk, wheat, sesame, pine nuts
 siniyah = siniya, mutabbal = mutabal = moutabal, baba ganoush = baba ghanoush, hummus = houmous, tahini, tarator fish,
  manakish = manaqish = man oushe = manoushe, simit: sesame, wheat
 shawarma, doner, gyros: sesame, wheat, milk
-sfiha = sfeeha, lahmacun = lahmajoun, brik, tourtiere, tabbouleh = tabouleh = tabouli, fattoush, kushari = koshari,
- luqaimat = lokma, kahk, pide, khinkali, manti = manty, pelmeni, uszka, pierogi, maultasche, injera: wheat
+sfiha = sfeeha, lahmacun = lahmajoun, brik, tourtiere, tabbouleh = tabouleh = tabouli = tabbouli, fattoush, kushari =
+ koshari, luqaimat = lokma, kahk, pide, khinkali, manti = manty, pelmeni, uszka, pierogi, maultasche, injera: wheat
 kibbeh = kibbe: wheat, pine nuts
 dolma = dolmades: pine nuts
 yassa: mustard
@@ -220,12 +220,34 @@ gravlax = gravadlax, upma, poha: mustard
 nasi lemak, kaya, kaya toast, lamington: coconut
 syllabub: sulphites
 sole meuniere, bacalaito: fish
-pipirrana, tzimmes, imam bayildi, patlican salatasi, ezme, ropa vieja, picadillo, feijoada, chimichurri, anticucho,
- pozole, tamale, carnita, barbacoa, cochinita pibil, guacamole, pico de gallo, elote, jollof, jollof rice, nyama
- choma, braai, potjiekos, chakalaka, pap, ugali, sukuma wiki, githeri, matoke, waakye, kenkey, fufu, pilau, plov =
- osh, shashlik = shashlyk, kebab = kabob, souvlaki, kleftiko, stifado, fasolada, gigante, horta, briam, sarma, cevapi,
- ajvar, lecso, prebranac, goulash = gulyas = gulasch, porkolt, paprikash, golabki, ratatouille, cassoulet, pot au feu,
- daube, garbure, navarin, confit, rillettes, carpaccio, porchetta, peperonata, polenta, arista, cacciatora =
+croquembouche, choux, religieuse, genoise, bundt, yule log, buche, torte, blondie, blintz, palatschinken, dutch baby,
+ galette, strata, fruitcake, frikadeller, zwiebelkuchen, charlotte: wheat, milk, eggs
+tartine, pizzette, jalousie, damper, piadina, barquette, brown betty, buckle, grunt, goujon, spag bol, toastie: wheat
+karaage: soy, wheat
+pav, tartare: eggs
+maltaise, marquise: eggs, milk
+vichyssoise, soubise, arroz con leche, knickerbocker glory, bombe, fricassee, buffalo wing: milk
+consomme, mulligatawny, spag bol: celery
+janssons: fish, milk
+espagnole: wheat, celery
+chow chow: mustard
+glogg: sulphites, almonds
+kir, bellini, bubbly, spritz: sulphites
+negroni, boulevardier, guac, nacho, wing, frites = pommes frites, potage, jus, escalope, ragout, bollito, ballotine,
+ rouladen, en papillote, crudo, tataki, boulangere, orzotto, arroz con pollo, farinata, socca, whip, gelee, sherbet,
+ granita, sorbetto, macedonia = macedoine, coulis, sugo, old fashioned, soda, shrub, agua fresca, limeade, hot toddy,
+ decaf, infusion, tisane, pig in blanket, biltong, boerewors, sosatie, haggis, neep, dhansak: nothing
+yorkshire: wheat, milk, eggs
+in pastry = wrapped in pastry = in puff pastry: wheat
+fondant au chocolat, moelleux au chocolat: wheat, milk, eggs
+soupe a loignon = french onion soup: wheat, milk
+creme of, salade: nothing
+pipirrana, prime rib, tzimmes, imam bayildi, patlican salatasi, ezme, ropa vieja, picadillo, feijoada, chimichurri,
+ anticucho, pozole, tamale, carnita, barbacoa, cochinita pibil, guacamole, pico de gallo, elote, jollof, jollof rice,
+ nyama choma, braai, potjiekos, chakalaka, pap, ugali, sukuma wiki, githeri, matoke, waakye, kenkey, fufu, pilau, plov
+ = osh, shashlik = shashlyk, kebab = kabob, souvlaki, kleftiko, stifado, fasolada, gigante, horta, briam, sarma,
+ cevapi, ajvar, lecso, prebranac, goulash = gulyas = gulasch, porkolt, paprikash, golabki, ratatouille, cassoulet, pot
+ au feu, daube, garbure, navarin, confit, rillettes, carpaccio, porchetta, peperonata, polenta, arista, cacciatora =
  cacciatore, arrabbiata, pomodoro, marinara, gremolata, escalivada, patatas bravas, fabada, cocido, pisto, pulpo,
  caldo verde, cozido, tagine = tajine, chermoula, harissa, zaalouk, taktouka, mechouia, ful medames = foul, mujaddara
  = mejadra, molokhia, mahshi, kofta = kofte = kafta, ghormeh sabzi, gheymeh, khoresh, tahdig, dal = dhal = daal, chana

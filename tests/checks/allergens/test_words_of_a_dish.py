@@ -3,8 +3,10 @@
 import pytest
 
 from board.checks.allergens.guests_eat import Answer, matrix
+from board.checks.allergens.words_of_a_dish import _is_understood
 from board.plan.load import PlanFile
 from tests.conftest import read
+from tests.importing.ways.dish_names import DISHES
 
 PLAN = """\
 event: Test supper
@@ -183,6 +185,16 @@ def test_a_dish_known_to_those_of_its_kitchen_is_asked_about(guest: str, dish: s
 )
 def test_a_name_that_holds_none_of_it_is_not_asked_about(guest: str, dish: str, line: str) -> None:
     assert answer(guest, dish, line, "make it").verdict.name == "SAFE"
+
+
+def test_no_dish_that_has_a_way_here_is_unknown_by_its_name() -> None:
+    """A cook would laugh at `nobody knows what chips are`."""
+    found = read(PLAN.replace("GUEST", "no nuts").replace("LINE", "100 g salt"))
+    assert isinstance(found, PlanFile), found
+    dish = found.plan.courses[0].dishes[0]
+
+    said = {name: dish.model_copy(update={"dish": name}) for name, _ in DISHES}
+    assert [name for name, each in said.items() if not _is_understood(found.plan, each, (("salt",),))] == []
 
 
 def test_the_host_may_say_that_nothing_else_goes_into_a_dish() -> None:
