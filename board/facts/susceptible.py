@@ -76,8 +76,8 @@ _RARE = (
     r"|pink (?:inside|in the (?:middle|centre|center))"
 )
 STAYS_RAW: Mapping[str, str] = {
-    "eggs": r"mousses?|mayonnaise|mayo|aioli|tiramisu|semifreddos?|parfaits?|egg ?nog|royal icing|caesar|tartares?"
-    r"|raw (?:eggs?|yolks?)",
+    "eggs": r"mousses?|mayonnaise|mayo|a[il]+oli|rouille|tiramisu|semifreddos?|parfaits?|egg ?(?:nog|flip)|royal icing"
+    r"|caesar|tartares?|(?:whisky|whiskey|pisco) sours?|raw (?:eggs?|yolks?)",
     "fish": rf"{_OF_FLESH}|sashimi|ce[bv]iche|tiradito|poke (?:bowls?|salad)|sushi|nigiri|half shell|raw bar|gravlax"
     r"|gravadlax",
     "whole cut": _OF_FLESH,
@@ -87,13 +87,16 @@ STAYS_RAW: Mapping[str, str] = {
 BARELY_COOKED: Mapping[str, str] = {
     "eggs": r"hollandaise|bearnaise|sabayon|zabaglione|zabaione|soft[- ]?boil\w*|soft[- ]?set|softly set|runny|jammy"
     r"|poach\w* (?:\w+ )?eggs?|eggs? benedict|sunny[- ]side|over easy|coddle\w*|onsen|carbonara|en cocotte"
-    r"|italian meringue",
+    r"|italian meringue|molten|(?:chocolate )?fondants?(?! (?:icing|potato))|lava cakes?|moelleux",
     "fish": r"rare|translucent|mi[- ]cuit|seared (?:\w+ )?(?:tuna|scallops?)",
     "whole cut": _RARE,
     "ground meat": _RARE,
     "poultry": _RARE,
 }
-NOT_RAW = r"tartare? sauce|sauce tartare?|cream of tartar|pink (?:peppercorns?|grapefruits?|gin|lady|salt)"
+NOT_RAW = (
+    r"(?:eggs?|tuna|chicken) (?:mayo|mayonnaise)|tartare? sauce|sauce tartare?"
+    r"|cream of tartar|pink (?:peppercorns?|grapefruits?|gin|lady|salt)"
+)
 # So long in liquid on the heat, any piece a household cooks is cooked through; or eggs in a hot oven. Minutes. Common
 # practice, no source: a probe knows.
 MOIST = r"(?:brais|stew|simmer|boil|poach|steam|confit|casserol|pot[- ]?roast|slow[- ]?cook|pressure[- ]?cook)\w*"
@@ -108,8 +111,12 @@ OF_RAW_EGG_AT_HOME = ("mayonnaise", "garlic mayonnaise", "garlic rouille", "grib
                       "tonnato", "vitello tonnato", "egg mayonnaise", "tuna mayonnaise", "marie rose sauce",
                       "prawn cocktail", "thousand island dressing", "russian dressing", "celeri remoulade",
                       "coleslaw", "mustard mayonnaise")  # fmt: skip
+# Of raw or barely cooked egg by their nature, but for what is bought.
+MADE_OF_RAW_EGG = ("hollandaise", "bearnaise", "caesar dressing", "royal icing", "eggnog", "zabaglione")
+# Frozen or set round a custard that some cook and some do not; out of a tub its eggs are pasteurised.
+OF_CUSTARD_AT_HOME = ("ice cream", "vanilla ice cream", "ice cream base", "gelato", "frozen custard",
+                      "lemon meringue pie", "bavarois", "egg liqueur")  # fmt: skip
 COOKS_DOUGH = r"bak(?:e|es|ing)|fr(?:y|ies|ying)|griddle|cook|steam|boil|poach|simmer|grill|barbecue|toast"
-AT_HOME = r"home[- ]?made|from scratch|fresh(?:ly made)?|our own|my own"
 WHOLE_NUTS = "almond hazelnut walnut cashew pecan pistachio macadamia peanut nut"
 CHOKES = ("grape", "cherry tomato", "popcorn", "marshmallow", "cherry")
 MADE_SMALL = (

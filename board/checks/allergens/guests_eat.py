@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from board.checks.allergens.dietary_needs import Need, is_severe, needs_of
 from board.checks.allergens.ingredient_facts import BY_THE_TABLE, Stuff, host_foods, stuff_of
-from board.checks.allergens.undercooked import undercooked
+from board.checks.allergens.undercooked import made_here_of_egg, undercooked
 from board.checks.allergens.verdict import Reason, Verdict, judged
 from board.checks.allergens.words_of_a_dish import Said, beside_its_ingredients, said_of
 from board.checks.raw_food import DishWork, dishes
@@ -103,6 +103,7 @@ def _reasons(
         yield from judged(each, need)
     if need.diet is not None and need.diet.cooked:
         yield from undercooked(work, stuff, need, rules)
+        yield from made_here_of_egg(work, said, stuff, need)
     yield from beside_its_ingredients(said, stuff, need)
     if need.diet is not None and need.diet.meat_with_dairy:
         yield from _meat_with_dairy(row, stuff, need)

@@ -2,21 +2,26 @@
 help only: a thermometer in the thickest part decides."""
 
 import re
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from enum import IntEnum
 
 from board.checks.allergens.dietary_needs import Need
 from board.checks.allergens.ingredient_facts import Stuff
 from board.checks.allergens.verdict import Reason, Verdict
+from board.checks.allergens.words_of_a_dish import Said
 from board.checks.raw_food import DishWork, RawLine, Took, heats
+from board.facts.allergens import Allergen
 from board.facts.diets import COOKED_CELSIUS
+from board.facts.eaten_raw import is_baked_through
 from board.facts.food import said_cooked
+from board.facts.held import names_of
+from board.facts.made_here import AT_HOME, is_made_here
+from board.facts.mentions import said_free
 from board.facts.origins import Origin
 from board.facts.phrases import folded, holds, stems
 from board.facts.rule_set import RuleSet
 from board.facts.susceptible import (
-    AT_HOME,
     BAKED_CELSIUS,
     BAKED_MINUTES,
     BARELY_COOKED,
@@ -26,10 +31,12 @@ from board.facts.susceptible import (
     COOKS_DOUGH,
     HARD_BOILED,
     LISTERIA,
+    MADE_OF_RAW_EGG,
     MADE_SMALL,
     MOIST,
     MOIST_MINUTES,
     NOT_RAW,
+    OF_CUSTARD_AT_HOME,
     OF_RAW_EGG_AT_HOME,
     RISKS,
     SAID_COOKED,
@@ -98,7 +105,7 @@ def _raw_class(stuff: Stuff) -> str | None:
 def _raw(work: DishWork, stuff: Stuff, need: Need, rules: RuleSet) -> Iterator[Reason]:
     food_class = _raw_class(stuff)
     if food_class is None or food_class not in COOKED_CELSIUS:
-        yield from _raw_egg_at_home(stuff, need)
+        yield from _raw_egg_at_home(work, stuff, need, rules)
         return
     what = _CALLED.get(food_class, "meat")
     cooked = _cooked(work, stuff, food_class, rules)
@@ -117,13 +124,49 @@ def _raw(work: DishWork, stuff: Stuff, need: Need, rules: RuleSet) -> Iterator[R
         yield Reason(Verdict.ASK, need, stuff.food, why, need.source, stuff.loc, ask)
 
 
-def _raw_egg_at_home(stuff: Stuff, need: Need) -> Iterator[Reason]:
-    of_raw_egg = Origin.RAW_EGG in stuff.may_hold or any(part.name in OF_RAW_EGG_AT_HOME for part in stuff.parts)
-    if of_raw_egg and _said((stuff.written,), AT_HOME) and not _is_pasteurised(stuff):
-        mend = f"Buy it, or make it with pasteurised eggs: `pasteurised {stuff.food}`."
-        yield Reason(
-            Verdict.NOT_SAFE, need, stuff.food, "raw egg, where it is made at home", need.source, stuff.loc, mend
-        )
+def _raw_egg_at_home(work: DishWork, stuff: Stuff, need: Need, rules: RuleSet) -> Iterator[Reason]:
+    """Of what is made at home with eggs that nobody lists: raw for certain where it always is, else asked about."""
+    may = Origin.RAW_EGG in stuff.may_hold
+    always = may or any(part.name in OF_RAW_EGG_AT_HOME for part in stuff.parts)
+    custard = any(part.name in OF_CUSTARD_AT_HOME for part in stuff.parts)
+    with_egg = Allergen.EGGS in {*stuff.holds, *stuff.may_hold} - said_free(stuff.written)
+    if not (always or custard) or not with_egg or _is_pasteurised(stuff):
+        return
+    mend = f"Buy it, or make it with pasteurised eggs: `pasteurised {stuff.food}`."
+    said = bool(_said((stuff.written,), AT_HOME))
+    names = {name for part in stuff.parts for whole in names_of(part) for name in (whole, whole[:2], whole[-2:])}
+    others = {word for loc, line in work.foods if loc != stuff.loc for word in stems(line.food)}
+    if always and said:
+        why = "raw egg, where it is made at home"
+        yield Reason(Verdict.NOT_SAFE, need, stuff.food, why, need.source, stuff.loc, mend)
+    elif (
+        not may
+        and (said or is_made_here(names, work.dish.dish, _words(work.dish), others))
+        and (always or _cooked(work, stuff, "eggs", rules).done < Done.THROUGH)
+    ):
+        yield Reason(Verdict.ASK, need, stuff.food, _OF_EGG, need.source, stuff.loc, mend)
+
+
+_OF_EGG = "made at home: is egg in it, raw or barely cooked?"
+
+
+def made_here_of_egg(work: DishWork, said: Sequence[Said], stuff: Sequence[Stuff], need: Need) -> Iterator[Reason]:
+    """What its words make of raw egg beside the dish, where no ingredient is egg or holds any: `make the aioli`."""
+    if any(Allergen.EGGS in {*each.holds, *each.cleared} for each in stuff):
+        return
+    name = work.dish.dish
+    for each in said:
+        of_egg = Allergen.EGGS in each.holds - said_free(name) and _RAW_EGG.intersection(each.foods)
+        if of_egg and is_made_here({stems(each.words)}, name, _words(work.dish)):
+            mend = f"Write what goes into the {each.words}, `pasteurised eggs` where they are; or buy it, and list it."
+            yield Reason(Verdict.ASK, need, "", f"{each.words}, {_OF_EGG}", need.source, each.loc, mend)
+
+
+_RAW_EGG = frozenset((*OF_RAW_EGG_AT_HOME, *MADE_OF_RAW_EGG))
+
+
+def _words(dish: Dish) -> list[str]:
+    return [text for step in dish.steps for text in (step.step, step.how) if text]
 
 
 def _heated(work: DishWork, stuff: Stuff, food_class: str) -> tuple[RawLine, list[tuple[Step, Took]]]:
@@ -157,11 +200,15 @@ def _cooked(work: DishWork, stuff: Stuff, food_class: str, rules: RuleSet) -> Co
         return Cooked(Done.PERHAPS if says or enough else Done.UNDER, f"the plan says {word!r}")
     if sure or any(
         _is_enough(step, food_class, rules)
-        or (step.until is None and (_cooks(step, food_class) or _is_long_enough(step, food_class)))
+        or (
+            step.until is None
+            and (_cooks(step, food_class) or _is_long_enough(step, food_class) or _is_baked(work, step, food_class))
+        )
         for step in hot
     ):
         return Cooked(Done.THROUGH)  # how hot `cooks: eggs` gets is checked by the food-safety rules
-    low = [step.until.celsius for step in hot if step.until is not None]
+    coats = food_class == "eggs" and any(other.raw != food_class for other in work.raw)  # the figure is the fish's
+    low = [step.until.celsius for step in (named if coats else hot) if step.until is not None]
     if low:
         return Cooked(Done.UNDER, f"cooked to {max(low):g} °C only")
     if hot or any(took for _, took in heated):
@@ -211,6 +258,22 @@ def _is_long_enough(step: Step, food_class: str) -> bool:
         way.where is not None and way.where.heat is not None and way.where.heat.low >= BAKED_CELSIUS - 20
         and way.where.heat.want >= BAKED_CELSIUS for way in ways
     )  # fmt: skip
+
+
+def _is_baked(work: DishWork, step: Step, food_class: str) -> bool:
+    """Whether egg in it is baked through, as in a biscuit or a meringue, or fried in a batter of flour."""
+    ways = [way for way in (step, *step.or_) if way.where is not None and way.where.on_heat]
+    if food_class != "eggs" or not ways:
+        return False
+    with_flour = any("flour" in stems(line.food) for _, line in work.foods)
+    for way in ways:
+        heat = way.where.heat if way.where is not None else None
+        takes = way.takes or step.takes
+        if (heat is None and not with_flour) or not is_baked_through(
+            work.dish.dish, step.step, heat.low if heat is not None else None, takes.low if takes else 0
+        ):
+            return False
+    return True
 
 
 def _risky(work: DishWork, stuff: Stuff, need: Need) -> Iterator[Reason]:

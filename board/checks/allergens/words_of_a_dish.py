@@ -2,13 +2,16 @@
 
 import re
 from collections.abc import Collection, Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from board.checks.allergens.dietary_needs import Need
 from board.checks.allergens.ingredient_facts import Stuff
 from board.checks.allergens.verdict import Reason, Verdict, listed, sources_of
 from board.facts.allergens import Allergen
+from board.facts.food import understood
+from board.facts.foods.dish_names import is_of_meals, named_dishes
 from board.facts.foods.entry import COMMON_PRACTICE
+from board.facts.held import Stems
 from board.facts.mentions import (
     FLOURED,
     FORMS,
@@ -21,7 +24,7 @@ from board.facts.mentions import (
 )
 from board.facts.named import named
 from board.facts.origins import Origin, Trait
-from board.facts.phrases import holds, stems
+from board.facts.phrases import NEUTRAL, holds, stems, words_of
 from board.facts.susceptible import SUSCEPTIBLE
 from board.plan.model.courses import Dish
 from board.plan.model.model import Plan
@@ -31,13 +34,14 @@ from board.plan.places import Loc
 @dataclass(frozen=True, slots=True)
 class Said:
     """Words of a dish that no ingredient goes by, where they stand, and what they say: foods, what these hold, what a
-    dish of that name often holds."""
+    dish of that name often holds; or that they are a name which nobody here understands."""
 
     words: str
     loc: Loc
     foods: tuple[str, ...]
     holds: frozenset[Trait]
     often: frozenset[Trait] = frozenset()
+    understood: bool = True
 
 
 def said_of(plan: Plan, dish: Dish, loc: Loc, stuff: Sequence[Stuff]) -> tuple[Said, ...]:
@@ -50,6 +54,10 @@ def said_of(plan: Plan, dish: Dish, loc: Loc, stuff: Sequence[Stuff]) -> tuple[S
     for each in mentioned(dish.dish):
         if not any(holds(other, each.words) for other in others) and not accounted_for(each, foods):
             found.setdefault(each.words, _by_name(each, dish.dish, (*loc, "dish"), foods))
+    for said in _usual(dish, (*loc, "dish"), foods):
+        _put_together(found, said, others)
+    if foods and not _is_understood(plan, dish, foods):
+        found[name] = Said(dish.dish, (*loc, "dish"), (), frozenset(), understood=False)
     for text, place, is_work in _texts(dish, loc):
         meant = [other for other in others if not is_work or holds(stems(text), other)]
         for each in mentioned(text):
@@ -58,6 +66,44 @@ def said_of(plan: Plan, dish: Dish, loc: Loc, stuff: Sequence[Stuff]) -> tuple[S
             if not (of_another or is_the_dish or accounted_for(each, foods)):
                 found.setdefault(each.words, Said(each.said, place, (each.food.name,), each.food.traits))
     return tuple(found.values())
+
+
+def _put_together(found: dict[Stems, Said], said: Said, others: Sequence[Stems]) -> None:
+    """Adds a dish named to what its name was found to say: the longer name tells, and `chana masala`, which usually
+    holds nothing, is more than a masala."""
+    key = stems(said.words)
+    often = said.often
+    for words in [words for words in found if holds(key, words) and words != key]:
+        often = often | found[words].often if often else often
+        found[words] = replace(found[words], often=frozenset())
+        often -= found[words].holds
+    around = next((words for words in found if holds(words, key)), key)
+    if not any(holds(other, key) for other in others):
+        known = found.get(around, said)
+        found[around] = replace(known, often=(known.often | often) - known.holds)
+
+
+def _usual(dish: Dish, loc: Loc, foods: tuple[Stems, ...]) -> Iterator[Said]:
+    """The dishes its name names, with what they usually hold."""
+    name, words = stems(dish.dish), words_of(dish.dish)
+    ends = {each.words[-1] for each in mentioned(dish.dish)}
+    for start, end, usual, alone in named_dishes(dish.dish):
+        of_a_food = alone and start > 0 and name[start - 1] in ends
+        if not of_a_food and not any(food[start - end :] == name[start:end] for food in foods):
+            often = usual - said_free(dish.dish)
+            yield Said(" ".join(words[start:end]), loc, (), frozenset(), often)
+
+
+def _is_understood(plan: Plan, dish: Dish, foods: tuple[Stems, ...]) -> bool:
+    """Whether its name, before what goes with it, tells anything: by the tables, by its ingredients, or by the host."""
+    head = _BESIDE.split(dish.dish, maxsplit=1)[0]
+    own = {word for food in foods for word in food} - NEUTRAL
+    return (
+        is_of_meals(head)
+        or any(named_dishes(dish.dish))
+        or bool(own.intersection(stems(head)) or understood(head).known)
+        or any(holds(stems(dish.dish), stems(food)) for food in plan.foods)
+    )
 
 
 def _by_name(mention: Mention, name: str, loc: Loc, foods: tuple[tuple[str, ...], ...]) -> Said:
@@ -94,6 +140,12 @@ def beside_its_ingredients(said: Sequence[Said], stuff: Sequence[Stuff], need: N
     open_ = told.union(*({*each.may_hold, *each.cleared} for each in stuff))
     asked = need.diet is None or need.words not in (*SUSCEPTIBLE, "child")
     for each in said:
+        if not each.understood:
+            if asked and need.safety:
+                why = "nobody here knows what that is, or what usually goes in"
+                mend = f"Where all that goes in is written, write `{each.words}: nothing` under `foods:`."
+                yield Reason(Verdict.ASK, need, "", why, "nothing is known of it", each.loc, mend)
+            continue
         bad = each.holds & need.never - told
         by_name = need.food is not None and need.food.name in each.foods
         often = each.often & need.never - open_ if asked and not need.never & told else frozenset()

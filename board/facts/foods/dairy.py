@@ -105,7 +105,8 @@ MOULD_RIPENED = group(
     A.MILK, From.MOULD_CHEESE, hidden=(From.RENNET, From.LACTOSE), perishable=True,
 )  # fmt: skip
 FROZEN = group(
-    "ice cream, vanilla ice cream, frozen yogurt = frozen yoghurt, gelato",
+    """ice cream, vanilla ice cream, frozen yogurt = frozen yoghurt, gelato, frozen custard, ice cream base = ice cream
+    mix = ice cream mixture = gelato base""",
     A.MILK, From.LACTOSE, perishable=True, made=True,
     hidden=(A.EGGS, A.SOY, A.WHEAT, A.ALMONDS, A.HAZELNUTS, A.PISTACHIOS, A.WALNUTS, A.PECANS, A.PEANUTS),
 )  # fmt: skip

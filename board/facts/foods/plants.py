@@ -102,7 +102,8 @@ FRUIT = group(
     cherry = sour cherry, apricot, peach, nectarine, strawberry, raspberry, blackberry, blueberry, redcurrant,
     blackcurrant, whitecurrant, gooseberry, cranberry, lingonberry, elderberry, mulberry, grape, orange = blood
     orange, mandarin = clementine = tangerine = satsuma, lemon, lime, grapefruit, pomelo, yuzu, kumquat,
-    bergamot, banana, pineapple, mango = champagne mango, papaya, ~passion fruit, kiwi = kiwi fruit = kiwifruit, melon =
+    bergamot, banana, pineapple, mango = champagne mango, papaya, ~passion fruit = ~passionfruit,
+    kiwi = kiwi fruit = kiwifruit, melon =
     cantaloupe = honeydew melon, watermelon = water melon, fig, date, pomegranate = pomegranate seed, persimmon
     = sharon fruit, lychee, rambutan, dragon fruit, guava, star fruit, physalis, avocado, tamarind = tamarind
     paste, jackfruit, loquat, medlar, sloe, ~custard apple = ~cherimoya, ~egg fruit = ~eggfruit, ~cheese fruit,

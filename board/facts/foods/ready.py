@@ -103,18 +103,25 @@ BAKED_DISHES = (
         cantuccini, lebkuchen""",
         A.WHEAT, hidden=(A.EGGS, *_MILK, *_NUTS, A.PEANUTS, From.HONEY, A.SULPHITES), made=True, ),
     *group(
-        """cheesecake, trifle, banoffee pie, key lime pie, eclair, profiterole = cream puff = cream bun,
-        bread and butter pudding = bread pudding, sticky toffee pudding, treacle tart, custard tart, pastel de
-        nata = pasteis de nata, lemon tart, roulade, swiss roll, gateau, victoria sponge, black forest gateau,
-        cupcake, carrot cake,
-        lemon drizzle cake, chocolate cake, coffee cake, pound cake, angel cake, madeleine""",
+        """cheesecake, banoffee pie, key lime pie, eclair, profiterole = cream puff = cream bun, roulade""",
            A.WHEAT, *_MILK, A.EGGS, perishable=True, made=True,
+           hidden=(*_NUTS, A.PEANUTS, From.GELATINE, A.SOY, A.SULPHITES)),
+    *group("trifle, gateau, black forest gateau", A.WHEAT, *_MILK, A.EGGS, perishable=True, made=True,
            hidden=(*_NUTS, A.PEANUTS, From.GELATINE, From.ALCOHOL, A.SOY, A.SULPHITES)),
+    *group("bread and butter pudding = bread pudding", A.WHEAT, *_MILK, A.EGGS, perishable=True, made=True,
+           hidden=(From.ALCOHOL, A.SOY, A.SULPHITES)),
+    *group("sticky toffee pudding, treacle tart, custard tart, pastel de nata = pasteis de nata, lemon tart",
+           A.WHEAT, *_MILK, A.EGGS, hidden=(*_NUTS, A.SOY, A.SULPHITES), perishable=True, made=True),
+    *group(
+        """swiss roll, victoria sponge, cupcake, carrot cake, lemon drizzle cake, chocolate cake, coffee cake, pound
+        cake, angel cake, madeleine""",
+           A.WHEAT, *_MILK, A.EGGS, perishable=True, made=True,
+           hidden=(*_NUTS, A.PEANUTS, A.SOY, A.SULPHITES)),
     *group("tiramisu", A.WHEAT, *_MILK, A.EGGS, perishable=True, made=True,
            hidden=(*_NUTS, A.PEANUTS, From.GELATINE, From.ALCOHOL, A.SOY, A.SULPHITES, From.RAW_EGG)),
     *group("~madeira cake", A.WHEAT, *_MILK, A.EGGS, hidden=(*_NUTS, A.SOY), made=True),
-    *group("panna cotta, pannacotta, blancmange, bavarois", *_MILK, From.GELATINE, hidden=(A.ALMONDS, A.EGGS),
-           perishable=True, made=True),
+    *group("panna cotta = pannacotta", *_MILK, From.GELATINE, perishable=True, made=True),
+    *group("blancmange, bavarois", *_MILK, From.GELATINE, hidden=(A.ALMONDS, A.EGGS), perishable=True, made=True),
     *group(
         """creme brulee, creme caramel, flan, rice pudding, junket, kulfi, burfi,
         barfi, gulab jamun, rasgulla, ras malai, milkshake""",
@@ -126,7 +133,7 @@ BAKED_DISHES = (
     *group(
         """mousse = chocolate mousse = fruit mousse, parfait, semifreddo""",
         *_MILK, hidden=(A.EGGS, From.GELATINE, A.SOY, *_NUTS, From.ALCOHOL, From.RAW_EGG), perishable=True, made=True),
-    *group("~fool", *_MILK, hidden=(A.EGGS, From.GELATINE, A.SOY, *_NUTS, From.ALCOHOL), perishable=True, made=True),
+    *group("~fool", *_MILK, hidden=(A.EGGS, From.GELATINE), perishable=True, made=True),
     *group(
         """pavlova, eton mess""",
         A.EGGS, hidden=(*_MILK, A.WHEAT, *_NUTS), perishable=True, made=True),
@@ -154,9 +161,12 @@ SOUPS_AND_SAUCES = (
         """celeri remoulade = celeriac remoulade""",
         A.CELERY, A.EGGS, A.MUSTARD, hidden=(*_MILK,), perishable=True, made=True),
     *group(
-        """soup mix = packet soup = instant soup = soup powder = soup = tinned soup = soup base, onion soup mix,
-        cup soup, minestrone, mushroom soup, tomato soup, chowder, pho, hot and
-        sour soup""",
+        """tomato soup = tinned tomato soup, mushroom soup, onion soup mix, minestrone""",
+        perishable=True, made=True,
+        hidden=(A.WHEAT, A.BARLEY, *_MILK, *_MEATS, *_EU)),
+    *group(
+        """soup mix = packet soup = instant soup = soup powder = soup = tinned soup = soup base, cup soup, chowder, pho,
+        hot and sour soup""",
         perishable=True, made=True,
         hidden=(A.WHEAT, A.BARLEY, *_MILK, A.EGGS, A.FISH, A.CRUSTACEANS, A.MOLLUSCS, *_MEATS, A.SESAME, *_EU)),
     *group(
@@ -170,7 +180,7 @@ SOUPS_AND_SAUCES = (
     *group("instant noodle = instant ramen", A.WHEAT, made=True,
            hidden=(A.EGGS, A.FISH, A.CRUSTACEANS, A.MOLLUSCS, *_MEATS, A.SESAME, A.BARLEY, *_MILK, *_EU)),
     *group("miso soup", A.SOY, perishable=True, made=True,
-           hidden=(A.FISH, A.WHEAT, A.BARLEY, A.MOLLUSCS, A.SESAME, From.ALCOHOL)),
+           hidden=(A.FISH, A.WHEAT, A.BARLEY)),
     *group("bouillabaisse base", A.FISH, hidden=(A.CRUSTACEANS, A.MOLLUSCS, A.CELERY, A.WHEAT, From.ALCOHOL),
            made=True),
     *group("guacamole", hidden=(*_MILK, A.SULPHITES), perishable=True, made=True),

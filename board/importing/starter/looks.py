@@ -115,7 +115,7 @@ EDGES = re.compile(r"^(?:(?:and|at|on|with|for|from)\b|[\s,.;–—-])+|(?:\s(?:
 EVENT_WORD = re.compile(
     r"\b(?:supper|dinner|lunch(?:eon)?|brunch|breakfast|party|birthday|feast|celebration|wedding|anniversary|christmas|"
     r"buffet|xmas|easter|thanksgiving|new\s+year|evening|picnic|barbecue|bbq|gathering|reunion|christening|graduation|"
-    r"housewarming|night|banquet|eve|menu)\b",
+    r"housewarming|night|banquet|eve|menu|braai|barbie|brekkie|potluck|shindig)\b",
     re.IGNORECASE,
 )
 _OF_A_DISH = re.compile(
@@ -127,7 +127,16 @@ def says_something(text: str) -> bool:
     """Whether some piece of an unlabelled line says nothing but things of a head."""
     if date_in(text) or NEXT_WEEKDAY.search(text) or DAY_OF_MONTH.search(text):
         return True
-    return any(not left_of(piece) for piece in sentences(text))
+    return any(not left_of(piece) or _is_a_timed_event(piece) for piece in sentences(text))
+
+
+def _is_a_timed_event(piece: str) -> bool:
+    """`Game night Friday 19:00 for 8`: an occasion's name with its day and its hour behind, and no commas."""
+    day = re.search(rf"\b{WEEKDAY}(?!\w)", piece, flags=re.IGNORECASE)
+    return day is not None and is_event(piece[: day.start()]) and CLOCK_SIGN_IN.search(piece[day.end() :]) is not None
+
+
+CLOCK_SIGN_IN = re.compile(f"[{CLOCK_SIGN}]")
 
 
 def says_nothing_but_head(text: str) -> bool:

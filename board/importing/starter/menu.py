@@ -7,6 +7,7 @@ from datetime import date
 from typing import Any
 
 from board.base.plain import plain
+from board.facts.foods.dish_names import named_dishes
 from board.importing.starter import words
 from board.importing.starter.answers import LIMITS, LONGEST_NAME
 from board.importing.starter.clocks import CLOCK_SIGN, Masked, masked
@@ -99,6 +100,11 @@ class _Line:
         return not self.masked.text
 
 
+def _is_a_dish(text: str) -> bool:
+    """Whether a way is known for it, or its name: fesenjan."""
+    return bool(ways.ways_for(text)) or (not says_something(text) and any(True for _ in named_dishes(text)))
+
+
 def _lines(text: str) -> Iterator[_Line]:
     """Raises NotAMenu where there are too many, or one is too long."""
     rows = text.removeprefix("\ufeff").replace("\r\n", "\n").replace("\r", "\n").split("\n")
@@ -177,7 +183,7 @@ class _Reading:
             self._head.name_it(text.text, text)
         elif self._is_heading(line, after) and (found := course_in(text, heading=True)) is not None:
             self._course(*found)
-        elif not self._open and not ways.ways_for(text.text) and any(course_in(each.masked) for each in after):
+        elif not self._open and not _is_a_dish(text.text) and any(course_in(each.masked) for each in after):
             self._head.leave_out(text.unmasked(text.text), text)
         elif self._open or not self._head.takes_up(text.unmasked(text.text), text, by_name=True):
             self._dishes(line)

@@ -101,8 +101,10 @@ def taken_apart(menu: Menu, stays: Callable[[str], bool]) -> Menu:
 
     def dishes(dish: str) -> tuple[str, ...]:
         found = ways.apart(dish)
-        if len(found) == 1 or stays(dish) or not names.isdisjoint(each.casefold() for each in found):
+        if found == (dish,) or stays(dish) or not names.isdisjoint(each.casefold() for each in found):
             return (dish,)
+        if len(found) == 1:
+            return found  # what goes with it by `and` goes with it by `with`
         names.update(each.casefold() for each in found)
         notes.append(words.menu_apart(dish, found))
         return found

@@ -10,19 +10,31 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from board.facts.food import facts
-from board.facts.mentions import mentioned
+from board.facts.mentions import FORMS, mentioned
 from board.facts.phrases import COOKED, LINKS, NEUTRAL, PARTS, holds, stem, stems, words_of
 from board.facts.sections import section_of
-from board.importing.ways.families import bought, doughs, fish, meat, other_dishes, starters, stores, sweets, vegetables
+from board.importing.ways.families import (
+    bought,
+    by_name,
+    doughs,
+    fish,
+    meat,
+    other_dishes,
+    starters,
+    stores,
+    sweets,
+    vegetables,
+)
 from board.importing.ways.main_food import NamedFood, foods_in
 from board.importing.ways.pattern import Pattern
 
 COURSES = ("nibbles", "starter", "main", "side", "cheese", "sweet", "drink")  # in the order of a meal
 PATTERNS: tuple[Pattern, ...] = (
-    *starters.FAMILY, *meat.FAMILY, *fish.FAMILY, *vegetables.FAMILY, *doughs.FAMILY, *sweets.FAMILY, *stores.FAMILY,
-    *bought.FAMILY,
+    *by_name.FAMILY, *starters.FAMILY, *meat.FAMILY, *fish.FAMILY, *vegetables.FAMILY, *doughs.FAMILY, *sweets.FAMILY,
+    *stores.FAMILY, *bought.FAMILY,
 )  # fmt: skip
 
+_INTO_IT = (vegetables.STIRRED_DUMPLINGS, vegetables.YORKSHIRES)
 _WARM_SAUCES = (stores.HOLLANDAISE, stores.BUTTER_SAUCE, stores.WHITE_SAUCE)
 
 _THING, _DONE, _INSIDE, _ALONE = range(4)  # how telling: the thing itself, what was done, a word within, a bare food
@@ -110,6 +122,85 @@ def is_cooked_for(dish: str) -> bool:
         and not goes_into_it(dish)
         and pattern not in (*doughs.FAMILY, *stores.FAMILY)
     )
+
+
+def side_by_side(name: str) -> tuple[str, ...]:
+    """The dishes of a name that are cooked each by itself, the main one first: `steak`, `chips` of `steak and chips`; a
+    fish beside chips is battered, what is bought or kept goes with the main one. One where its words belong together:
+    `ham and pea soup`, `mac and cheese`."""
+    name = _FRITES.sub(r"\1 and chips", name)
+    gaps = [gap for gap in BETWEEN.finditer(name) if not _is_within(gap, name)]
+    bounds = [0, *(place for gap in gaps for place in gap.span()), len(name)]
+    pieces = [name[start:end].strip() for start, end in zip(bounds[::2], bounds[1::2], strict=True)]
+    if not gaps or not all(pieces):
+        return (name,)
+    for n, gap in enumerate(gaps, start=1):
+        head = name[: gap.start()].strip()
+        if (own := _cooked_beside(pieces[n], head)) is not None:
+            later = [_cooked_beside(piece, head) or piece for piece in pieces[n + 1 :]]
+            with_it = [piece for piece in later if _cooked_beside(piece, head) is None]
+            head = _battered(head) if is_chips(own) else head
+            main = f"{head} with {' and '.join(with_it)}" if with_it else head
+            return (main, own, *(piece for piece in later if piece not in with_it))
+        if n == len(gaps) and _is_kept_beside(pieces[n], head):
+            return (f"{head} with {pieces[n]}",)
+    return (name,)
+
+
+# One name of two dishes, each with a way of its own.
+_TWO = frozenset(stems(words) for words in ("fish and chips", "steak and chips", "bangers and mash"))
+_FRITES = re.compile(r"^(steaks?|moules|mussels|entrec[oô]te|onglet|bavette) frites\b", re.IGNORECASE)
+_SAUCES = frozenset(stems("sauce gravy custard salsa mash dressing slaw"))
+
+
+def _is_within(gap: re.Match[str], name: str) -> bool:
+    """Whether a dish's own name goes across it: `cheese and crackers`, `bread and butter pudding`."""
+    words, at = stems(name), len(stems(name[: gap.start()]))
+    names = {each.stems for each in _phrases() if "and" in each.stems} - _TWO
+    return any(start < at < end for one in names for start, end in _runs(words, one))
+
+
+def _top(piece: str) -> tuple[int, str]:
+    """How its way is found, and in which course that stands; (-1, "") where there is none."""
+    return next(((rank[1], pattern.course) for rank, _, pattern in _ranked(piece) if not rank[0]), (-1, ""))
+
+
+def _cooked_beside(piece: str, head: str) -> str | None:
+    """The piece as a dish of its own, if it is cooked by itself beside what stands before it, and is no part of one
+    thing with that: `chicken and mango salad`. `roast chicken and potatoes`: those are roast, too."""
+    kind, course = _top(head)
+    main, foods = main_food(head), len(named_foods(piece))
+    bare = main is not None and main.kind == "other" and not main.made
+    if is_chips(piece):
+        return piece
+    if is_cooked_for(piece):
+        shaped = len(stems(piece)) > 1 and stems(piece)[-1] in FORMS and stems(piece)[-1] not in _SAUCES
+        together = kind != _THING and (bare or foods > 1 or (foods and shaped))
+        return None if together and not (kind >= 0 and not foods) else piece
+    roast = stems(head)[:1] in (("roast",), ("roasted",))
+    if course == "main" and (kind == _THING or roast) and not bare and _top(piece) == (_ALONE, "side"):
+        return f"roast {piece}" if roast and found(f"roast {piece}")[:1] != found(piece)[:1] else piece
+    return None
+
+
+def _is_kept_beside(piece: str, head: str) -> bool:
+    """Whether it is a sauce, a bread, a jam or dumplings that go with a dish: they never make it another."""
+    main = main_food(head)
+    kind, _ = _top(head)
+    a_dish = kind == _THING or (kind >= 0 and main is not None and main.kind != "other")
+    return a_dish and _top(piece)[0] == _THING and found(piece)[0] in (*doughs.FAMILY, *stores.FAMILY, *_INTO_IT)
+
+
+def _battered(head: str) -> str:
+    """A fish of which no way is said: beside chips it is battered; a shellfish in its shell is not."""
+    main, words, ways = main_food(head), stems(head), found(head)[:1]
+    is_fish = words == ("fish",) or (main is not None and main.kind == "fish" and ways in ((), (fish.SEARED_FISH,)))
+    return f"battered {head}" if is_fish and not _said_done() & set(words) else head
+
+
+def is_chips(piece: str) -> bool:
+    """Whether it is potatoes, fried: a host means them hot."""
+    return found(piece)[:1] == (by_name.CHIPS,)
 
 
 def goes_into_it(piece: str) -> bool:

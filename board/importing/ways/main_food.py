@@ -36,12 +36,15 @@ _MEANT = {
         "blanquette": "veal", "navarin": "lamb",
     "hamburger": "minced beef", "burger": "minced beef", "meatball": "minced beef", "meatloaf": "minced beef",
         "shepherd pie": "minced lamb",
-    "cottage pie": "minced beef", "fish pie": "white fish", "fish and chips": "white fish", "calamari": "squid",
+    "cottage pie": "minced beef", "fish pie": "white fish", "fish and chips": "white fish",
+        "battered fish": "white fish", "calamari": "squid",
         "french fry": "potatoes", "fry": "potatoes", "onion ring": "onions", "chips": "potatoes", "sweet potato fry":
         "sweet potatoes",
     "rosti": "potatoes", "latke": "potatoes", "champ": "potatoes", "dauphinoise": "potatoes", "scalloped potato":
         "potatoes", "caponata": "aubergines", "ratatouille": "courgettes",
-    "quiche lorraine": "bacon", "cauliflower cheese": "cauliflower", "broccoli cheese": "broccoli", "stuffed pepper":
+    "quiche lorraine": "bacon", "cauliflower cheese": "cauliflower", "cauli cheese": "cauliflower",
+    "egg mayo": "hard-boiled eggs", "egg sandwich": "hard-boiled eggs", "tatty": "potatoes",
+    "guac": "avocados", "broccoli cheese": "broccoli", "stuffed pepper":
         "peppers", "bangers and mash": "pork sausages", "sausage roll": "sausages", "tarte tatin": "apples",
         "brown betty": "apples", "chocolate": "dark chocolate", "custard tart": "vanilla pods", "coleslaw": "white "
         "cabbage", "egg mayonnaise": "eggs",

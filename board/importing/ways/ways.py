@@ -22,6 +22,7 @@ from board.importing.ways.finding import (
     is_cooked_for,
     named_foods,
     only_bought,
+    side_by_side,
     the_thing,
     unsaid,
 )
@@ -93,6 +94,10 @@ def apart(dish: str) -> tuple[str, ...]:
     if len(served := _with_a_drink(dish)) > 1:
         return served
     thing, said, after = dish.partition(" with ")
+    main, *others = side_by_side(thing)
+    if (main, *others) != (thing,):
+        joined = " and " if " with " in main else " with "
+        return (*apart(f"{main}{joined}{after}" if said else main), *others)
     pattern = next(iter(found(thing)), None)
     if not said or pattern is None or pattern is not next(iter(found(dish)), None):
         return (dish,)

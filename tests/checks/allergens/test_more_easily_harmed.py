@@ -186,6 +186,38 @@ def test_each_of_them_against_a_dish(guest: str, dish: str, foods: str, steps: t
     assert verdict(guest, dish, foods, *steps) == wanted
 
 
+@pytest.mark.parametrize(
+    ("dish", "foods", "steps", "wanted"),
+    [
+        # made at home, and no word of its egg (common practice, no source)
+        ("Vanilla ice cream", "1 l ice cream base", ("churn the ice cream",), "ASK"),
+        ("Plum tart with homemade ice cream", "1 kg plums; 500 ml ice cream", (), "ASK"),
+        ("Plums and gelato, made from scratch", "1 kg plums; 500 ml gelato", (), "ASK"),
+        ("Wedges", "1 kg potatoes; 100 g garlic mayonnaise", ("make the aioli",), "ASK"),
+        ("Wedges with homemade aioli", "1 kg potatoes; 1 clove garlic", (), "ASK"),
+        ("Asparagus", "1 kg asparagus; 200 g butter", ("make the hollandaise",), "ASK"),
+        ("Prawns", "500 g cooked prawns; 100 g cocktail sauce", ("whip up the cocktail sauce",), "ASK"),
+        ("Stars", "24 biscuits; 200 g icing sugar", ("make the royal icing",), "ASK"),
+        ("Molten cakes", "4 eggs; 200 g chocolate", ("bake; where: oven at 200 C; takes: 12 min",), "NOT_SAFE"),
+        ("Egg mayo rolls", "6 hard-boiled eggs; 100 g mayonnaise", (), "SAFE"),
+        ("Goujons", "500 g cod; 2 eggs", ("fry the goujons; where: stovetop; until: 63 C",), "ASK"),
+        # bought, without egg, or cooked so that nobody asks
+        ("Homemade crumble with ice cream", "1 kg plums; 500 ml ice cream", ("scoop the ice cream",), "SAFE"),
+        ("Homemade chips with mayonnaise", "1 kg potatoes; 100 g mayonnaise", (), "SAFE"),
+        ("Rolls", "8 rolls; 200 g tinned tuna; 100 g mayonnaise", ("make the tuna mayonnaise",), "SAFE"),
+        ("Homemade lemon ice", "300 ml condensed milk; 500 ml cream", ("churn the ice cream",), "SAFE"),
+        ("Wedges with vegan aioli", "1 kg potatoes; 100 ml soy milk", ("make the aioli",), "SAFE"),
+        ("Pavlova", "4 egg whites; 200 g sugar", ("bake it; where: oven at 120 C; takes: 90 min",), "SAFE"),
+        ("Oat biscuits", "1 egg; 200 g oats", ("bake the biscuits; where: oven at 180 C; takes: 12 min",), "SAFE"),
+        ("Pancakes", "3 eggs; 200 g flour", ("fry the pancakes; where: stovetop; takes: 20 min",), "SAFE"),
+    ],
+)  # fmt: skip
+def test_what_is_made_at_home_of_egg_that_nobody_tells_of_is_asked_about(
+    dish: str, foods: str, steps: tuple[str, ...], wanted: str
+) -> None:
+    assert verdict("Mia, pregnant", dish, foods, *steps) == wanted
+
+
 @pytest.mark.parametrize(("rules", "wanted"), [("home", "NOT_SAFE"), ("retail", "SAFE")])
 def test_a_roast_held_by_the_table_of_its_rules_is_cooked(rules: str, wanted: str) -> None:
     """FDA Food Code 3-401.11(B): 60 °C for 12 min; the home rules have no such table."""

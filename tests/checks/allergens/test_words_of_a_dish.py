@@ -3,8 +3,10 @@
 import pytest
 
 from board.checks.allergens.guests_eat import Answer, matrix
+from board.checks.allergens.words_of_a_dish import _is_understood
 from board.plan.load import PlanFile
 from tests.conftest import read
+from tests.importing.ways.dish_names import DISHES
 
 PLAN = """\
 event: Test supper
@@ -137,3 +139,85 @@ def test_an_ingredient_that_carries_what_the_name_says_tells_it_alone() -> None:
 
     assert found.verdict.name == "NOT_SAFE"
     assert not [reason.why for reason in found.reasons if "its name" in reason.why]
+
+
+# What such dishes usually hold: common practice, no source.
+@pytest.mark.parametrize(
+    ("guest", "dish", "line", "named"),
+    [
+        ("no nuts", "Fesenjan", "1 kg duck legs", "often holds walnuts"),
+        ("no tree nuts", "Khoresh-e fesenjan with rice", "500 g rice", "often holds walnuts"),
+        ("no fish", "Pork larb", "500 g pork mince", "often holds fish"),
+        ("no sesame", "Bibimbap", "500 g rice", "often holds sesame"),
+        ("no peanuts", "Kung pao cauliflower", "1 cauliflower", "often holds peanuts"),
+        ("no mustard", "Bisi bele bath", "300 g red lentils", "often holds mustard"),
+        ("no molluscs", "Paella", "500 g paella rice", "often holds molluscs"),
+        ("no eggs", "Chawanmushi", "500 ml water", "often holds eggs"),
+        ("coeliac", "Lahmacun", "500 g lamb mince", "often holds gluten"),
+        ("no celery", "Harira", "500 g chickpeas", "often holds celery"),
+        ("no soy", "Japchae", "300 g glass noodles", "often holds soy"),
+        ("no milk", "Risotto", "400 g risotto rice", "often holds milk"),
+        ("no nuts", "Zorblax with rice", "500 g rice", "nobody here knows what that is"),
+        ("no nuts", "Бо", "500 g rice", "nobody here knows"),
+    ],
+)  # fmt: skip
+def test_a_dish_known_to_those_of_its_kitchen_is_asked_about(guest: str, dish: str, line: str, named: str) -> None:
+    found = answer(guest, dish, line, "make it")
+
+    assert found.verdict.name == "ASK"
+    assert any(named in reason.why for reason in found.reasons)
+
+
+@pytest.mark.parametrize(
+    ("guest", "dish", "line"),
+    [
+        ("no crustaceans", "Chicken paella", "500 g chicken thighs"),
+        ("no nuts", "Ropa vieja", "1 kg beef flank"),
+        ("no nuts", "Fesenjan without nuts", "1 kg duck legs"),
+        ("no milk", "Vegan risotto", "400 g risotto rice"),
+        ("no milk", "Chana masala", "500 g chickpeas"),
+        ("no nuts", "Crispy tatties", "1 kg potatoes"),
+        ("no nuts", "Grandma's Sunday best", "1 kg beef topside"),
+        ("no eggs", "Panna cotta", "500 ml double cream"),
+        ("no sesame", "Mixed grill", "8 lamb chops"),
+        ("pregnant", "Zorblax", "500 g rice"),
+    ],
+)
+def test_a_name_that_holds_none_of_it_is_not_asked_about(guest: str, dish: str, line: str) -> None:
+    assert answer(guest, dish, line, "make it").verdict.name == "SAFE"
+
+
+def test_no_dish_that_has_a_way_here_is_unknown_by_its_name() -> None:
+    """A cook would laugh at `nobody knows what chips are`."""
+    found = read(PLAN.replace("GUEST", "no nuts").replace("LINE", "100 g salt"))
+    assert isinstance(found, PlanFile), found
+    dish = found.plan.courses[0].dishes[0]
+
+    said = {name: dish.model_copy(update={"dish": name}) for name, _ in DISHES}
+    assert [name for name, each in said.items() if not _is_understood(found.plan, each, (("salt",),))] == []
+
+
+def test_the_host_may_say_that_nothing_else_goes_into_a_dish() -> None:
+    words = PLAN.replace("GUEST", "no nuts").replace("DISH", "Zorblax").replace("LINE", "'500 g rice'")
+    found = read(words.replace("STEP", "make it") + "foods: {Zorblax: nothing}\n")
+
+    assert isinstance(found, PlanFile), found
+    assert matrix(found).answers[0, 0].verdict.name == "SAFE"
+
+
+@pytest.mark.parametrize(
+    ("guest", "food", "asked"),
+    [
+        ("alcohol-free", "Victoria sponge", False),
+        ("alcohol-free", "carrot cake", False),
+        ("alcohol-free", "miso soup", False),
+        ("alcohol-free", "trifle", True),
+        ("no fish", "tomato soup", False),
+        ("no fish", "miso soup", True),
+        ("vegetarian", "lemon drizzle cake", False),
+        ("vegetarian", "cheesecake", True),  # gelatine in one that is set
+    ],
+)
+def test_what_no_cook_would_ask_of_a_plain_cake_or_soup_is_not_asked(guest: str, food: str, asked: bool) -> None:
+    """Common practice, no source."""
+    assert (answer(guest, "Supper", f"1 {food}", "serve it").verdict.name == "ASK") is asked

@@ -59,6 +59,31 @@ def test_a_menu_as_it_stands_on_an_envelope() -> None:
     assert menu.notes == ("Dan helps, and is taken to be one of the guests who are not named",)
 
 
+@pytest.mark.parametrize(
+    ("said", "event", "day", "hour", "guests"),
+    [
+        ("Game night Friday 19:00 for 8", "Game night", date(2026, 12, 4), "19:00", 7),
+        ("Thai night Saturday 19:00 for 6", "Thai night", date(2026, 12, 5), "19:00", 5),
+        ("Kids birthday tea Saturday 3pm 12 kids", "Kids birthday tea", date(2026, 12, 5), "15:00", 12),
+    ],
+)
+def test_an_evening_with_its_day_and_hour_behind_its_name_is_no_dish(
+    said: str, event: str, day: date, hour: str, guests: int
+) -> None:
+    menu = read_menu(f"{said}\nRoast beef\nPlum tart", SUNDAY)
+
+    assert {key: menu.found[key] for key in ("event", "date", "arrive", "guests")} == {
+        "event": event, "date": day, "arrive": hour, "guests": guests,
+    }  # fmt: skip
+    assert [dish for course in menu.courses for dish in course.dishes] == ["Roast beef", "Plum tart"]
+
+
+def test_a_dish_of_no_known_way_is_kept_by_its_name_before_the_first_course() -> None:
+    menu = read_menu("Fesenjan with rice\nKuku sabzi\nSweet: plum tart", SUNDAY)
+
+    assert [dish for course in menu.courses for dish in course.dishes][:2] == ["Fesenjan with rice", "Kuku sabzi"]
+
+
 def test_the_order_of_the_lines_is_all_the_same() -> None:
     lines = THE_MENU.splitlines()
     turned = "\n".join([*lines[2:], lines[1], lines[0]])

@@ -168,7 +168,7 @@ BISCUITS = Pattern(
 )
 
 MERINGUES = Pattern(
-    name="meringues", course="sweet", words=listed("meringue, meringues, pavlova, eton mess, vacherin, dacquoise"),
+    name="meringues", course="sweet", words=listed("meringue, meringues, pavlova, pav, eton mess, vacherin, dacquoise"),
         food="",
     ingredients=a_head("1/2 egg whites (dairy), 28 g sugar (baking), 30 ml double cream (dairy), 1/32 tbsp white "
         "vinegar (store cupboard)"),

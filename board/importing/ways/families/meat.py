@@ -283,7 +283,8 @@ MEAT_LOAF = Pattern(
 
 SAUSAGES = Pattern(
     name="sausages in the oven", bought=True, course="main", words=listed(
-        "sausages, sausage, bangers, bratwurst, chipolatas, bangers and mash"), food="150 g pork sausages (butcher)",
+        "sausages, sausage, bangers, snags, bratwurst, chipolatas, bangers and mash"),
+        food="150 g pork sausages (butcher)",
     ingredients=a_head("1/4 tbsp sunflower oil (store cupboard)"),
     steps=(
         in_oven(190, "roast the {it}", 25, 30, 35, shelf=12, tool="roasting tin",

@@ -3,9 +3,7 @@
 from board.importing.ways.pattern import listed
 
 NAMES = listed(
-    """fesenjan, tabbouleh, tabouli, tabouleh, posset, chocolate fondant, lava cake, molten chocolate cake, french onion
-    soup, miso soup, tres leches, nigiri, maki, temaki, sushi, grand marnier souffle, chocolate souffle, lemon souffle,
-    raspberry souffle, vanilla souffle, orange souffle, bread and butter pudding, butter chicken, baked alaska, brandy
-    snap, margarita, mojito, negroni, martini, sangria, kir, kir royale, bellini, bloody mary, old fashioned, eggnog,
-    pimms cup"""
+    """fesenjan, miso soup, tres leches, nigiri, maki, temaki, sushi, grand marnier souffle, chocolate souffle, lemon
+    souffle, raspberry souffle, vanilla souffle, orange souffle, butter chicken, baked alaska, brandy snap,
+    margarita, mojito, martini, sangria, kir, kir royale, bellini, bloody mary, old fashioned, eggnog, pimms cup"""
 )

@@ -59,7 +59,7 @@ ROASTED_NUTS = Pattern(
 )
 
 DIP = Pattern(
-    name="dip", course="nibbles", words=listed("dip, hummus, houmous, guacamole, baba ganoush, baba ghanoush, "
+    name="dip", course="nibbles", words=listed("dip, hummus, houmous, guacamole, guac, baba ganoush, baba ghanoush, "
         "tzatziki, tapenade, taramasalata, muhammara, labneh, salsa, artichoke dip, spinach dip, whipped feta, "
         "spread, rillettes of mackerel, mackerel pâté, smoked mackerel pâté"),
         food="50 g chickpeas, tinned (store cupboard)",

@@ -166,7 +166,7 @@ SWEET_SAUCE = Pattern(
 
 PUNCH = Pattern(
     name="cocktail or punch", course="drink", words=listed("cocktail, cocktails, punch, spritz, gin and tonic, "
-        "martini, negroni, sangria, kir, kir royale, bellini, margarita, mojito, bloody mary, old fashioned, "
+        "martini, sangria, kir, kir royale, bellini, margarita, mojito, bloody mary, old fashioned, "
         "aperitif, apéritif, eggnog, pimms cup"), food="",
     ingredients=a_head("50 ml gin (drinks), 120 ml tonic water (drinks), 1/6 lemons (veg), 150 g ice (drinks)"),
     steps=(

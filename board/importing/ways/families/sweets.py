@@ -30,7 +30,7 @@ CHEESE_BOARD = Pattern(
 
 MOUSSE = Pattern(
     name="mousse", course="sweet", words=listed("mousse, fool, marquise, bavarois, syllabub, whip, zabaglione, "
-        "sabayon, cranachan, posset"), food="30 g dark chocolate (baking)",
+        "sabayon, cranachan"), food="30 g dark chocolate (baking)",
     ingredients=a_head("55 ml double cream (dairy), 12 g sugar (baking)"),
     steps=(
         by_hand("prepare the {it} for the mousse", 8, 10, 13, keeps="30 min in the room", uses=("{it}", "sugar"), how=
@@ -74,7 +74,7 @@ JELLY = Pattern(
 
 BAKED_CUSTARD = Pattern(
     name="baked custard", course="sweet", words=listed("crème brûlée, creme brulee, crème caramel, creme caramel, "
-        "flan, baked custard, baked custards, pots de crème, pot de creme, bread and butter pudding, bread pudding, "
+        "flan, baked custard, baked custards, pots de crème, pot de creme, "
         "clafoutis, leche flan"), food="",
     ingredients=a_head("80 ml double cream (dairy), 30 ml whole milk (dairy), 5/8 egg yolks (dairy), 15 g sugar "
         "(baking), 1/12 vanilla pods (baking)"),

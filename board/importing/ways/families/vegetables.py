@@ -55,7 +55,7 @@ ROAST_POTATOES = Pattern(
 
 GRATIN = Pattern(
     name="gratin", course="side", words=listed("gratin, dauphinoise, scalloped potatoes, au gratin, potato bake, "
-        "janssons, cauliflower cheese, broccoli cheese, macaroni cheese bake"),
+        "janssons, cauliflower cheese, cauli cheese, broccoli cheese, macaroni cheese bake"),
         food="220 g potatoes (veg)",
     own={"cauliflower": (28, 32, 38), "leek": (28, 32, 38), "fennel": (40, 45, 50), "courgette": (30, 35, 40),
         "zucchini": (30, 35, 40), "chicory": (30, 35, 40)},
@@ -109,7 +109,7 @@ BOILED = Pattern(
 
 BOILED_POTATOES = Pattern(
     name="boiled potatoes", course="side", words=listed("boiled potatoes, new potatoes, jersey royals, steamed "
-        "potatoes, parsley potatoes, buttered potatoes, salt potatoes, baby potatoes"), alone=listed(
+        "potatoes, parsley potatoes, buttered potatoes, salt potatoes, baby potatoes, tatties, spuds"), alone=listed(
         "potato, potatoes"), food="220 g new potatoes (veg)",
     ingredients=a_head("6 g butter (dairy), 1/8 bunches parsley (veg), to taste salt"),
     steps=(
@@ -221,7 +221,7 @@ STUFFED_VEG = Pattern(
 
 DEEP_FRIED = Pattern(
     name="fried", course="nibbles", done=listed("deep-fried, deep fried, crispy, battered, breaded, crumbed, fried, "
-        "tempura"), words=listed("chips, fries, french fries, croquettes, arancini, bhajis, onion rings, tempura, "
+        "tempura"), words=listed("croquettes, arancini, bhajis, onion rings, tempura, "
         "fried chicken, fritto misto, samosas, spring rolls, falafel, beignets, goujons, hush puppies, karaage, "
         "fish and chips, whitebait, calamari"), food="120 g vegetables (veg)",
     own={"chicken": (14, 17, 20), "fish": (6, 7, 9), "potato": (14, 17, 20), "chips": (14, 17, 20), "fries": (12, 14,
