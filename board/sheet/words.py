@@ -83,6 +83,9 @@ GUESSED: dict[Kind, str] = {
     "keeps-past": "keeps {minutes} {kept}: your times",
     "best-within": "best within {minutes}: assumed",
     "takes": "{minutes}: assumed",
+    "seat": "{minutes} for {guests} guests: assumed",
+    "serve": "{minutes} for {guests} guests: assumed, say serve:",
+    "clear": "{minutes} for {guests} guests: assumed, say clear:",
     "eaten": "eaten in {minutes}: assumed",
     "guessed": "{keys} guessed",
     "oven-heats": "heating time: assumed",
@@ -91,6 +94,11 @@ GUESSED: dict[Kind, str] = {
     "hands-throughout": "hands all the time: assumed, say attended:",
 }
 USUAL_HOUR, USUAL_HOUR_AND_LENGTH = "usual hour: assumed", "usual hour and length: assumed"
+_FOR_SO_MANY: dict[Kind, str] = {
+    "seat": " ({guests} guests)",
+    "serve": " ({guests} guests, one pair of hands; say `serve:`)",
+    "clear": " ({guests} guests, one pair of hands; say `clear:`)",
+}
 _IN_MINUTES = ("minutes", "start", "end", "look", "every", "least", "most", "stands", "usual")
 _PLACES = {
     "worktop": "at the worktop", "front-of-house": "front of house", "fridge": "in the fridge",
@@ -115,6 +123,7 @@ def assumed(kind: Kind, values: Mapping[str, Value], about: Sequence[str]) -> st
     if "event" in values:
         spoken["event"] = _EVENTS[spoken["event"]].format_map(spoken)
     told = ASSUMED[kind].format_map(spoken) + ("; the food rules go first" if "food" in values else "")
+    told += _FOR_SO_MANY[kind].format_map(spoken) if "guests" in values else ""
     told += f"; and before {spoken['ahead']}" if "ahead" in values else ""
     told += " (of no known job: say `takes:`)" if "ours" in values else ""
     return f"{told}: {', '.join(about)}" if about else told

@@ -3,6 +3,7 @@
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import replace
 
+from board.facts.serving import LEAST_MINUTES, At, table_minutes
 from board.importing.starter import words
 from board.importing.starter.menu import Menu, MenuCourse
 from board.importing.starter.not_a_menu import NotAMenu
@@ -14,6 +15,7 @@ from board.plan.phrases.when import clock_of, is_small_hours, minute_of
 
 FIRST_STANDING, FIRST_SEATED, BETWEEN = 25, 35, 45  # minutes after the guests arrive; between courses
 SHORTEST_BETWEEN = 10
+ROUNDED = 5
 GLASSES_A_BOTTLE = 6  # a glass each with a course; common practice, no source
 DAY = 24 * 60
 # A dish's name → its lines of a plan, as `ways.dish_lines` writes them; None where it is not known there.
@@ -26,9 +28,19 @@ def usual_way(dish: str) -> "ways.Way | None":
     return next(iter(ways.ways_for(dish)), None)
 
 
-def first_after(*, standing: bool) -> int:
+def first_after(eaters: int = 0, *, standing: bool) -> int:
     """Minutes from the guests' coming to the first course."""
-    return FIRST_STANDING if standing else FIRST_SEATED
+    return FIRST_STANDING if standing else FIRST_SEATED + _beyond_usual(eaters, "seat", "serve")
+
+
+def between(eaters: int = 0) -> int:
+    """Minutes from one course to the next: longer at a long table, by what clearing and serving take there."""
+    return BETWEEN + _beyond_usual(eaters, "clear", "serve")
+
+
+def _beyond_usual(eaters: int, *work: At) -> int:
+    longer = sum(table_minutes(what, eaters) - LEAST_MINUTES for what in work)
+    return -(-longer // ROUNDED) * ROUNDED
 
 
 def arrival_before(menu: Menu) -> str | None:
@@ -39,9 +51,10 @@ def arrival_before(menu: Menu) -> str | None:
     return clock_of((minute_of(first.at) - first_after(standing=first.standing)) % DAY)
 
 
-def course_minutes(menu: Menu, arrive: str) -> list[int]:
+def course_minutes(menu: Menu, arrive: str, eaters: int = 0) -> list[int]:
     """When each course is on the table, in minutes after midnight, beyond 24 hours too: as written; between, evenly,
-    and at most 45 min apart. Raises NotAMenu where one is not after the one before, or before the guests."""
+    and at most 45 min apart, more at a long table. Raises NotAMenu where one is not after the one before, or before
+    the guests."""
     begin = minute_of(arrive)
     wanted = [_wanted(course, begin) for course in menu.courses]
     if menu.seated is not None:
@@ -50,7 +63,7 @@ def course_minutes(menu: Menu, arrive: str) -> list[int]:
     found: list[int] = []
     for n, course in enumerate(menu.courses):
         said = wanted[n]
-        usual = found[-1] + BETWEEN if found else begin + first_after(standing=course.standing)
+        usual = found[-1] + between(eaters) if found else begin + first_after(eaters, standing=course.standing)
         at = said if said is not None else min(usual, _even(found[-1] if found else begin, wanted[n:]))
         least = found[-1] + SHORTEST_BETWEEN if found else begin
         if at < least:
@@ -110,7 +123,7 @@ def courses_of(
 ) -> list[Course]:
     """The courses to write. `own`: dishes of the host's own, taken before any way; `choose`: the way of a dish. Raises
     NotAMenu for hours that cannot be."""
-    minutes = course_minutes(menu, arrive)
+    minutes = course_minutes(menu, arrive, at.eaters)
     said_hours = menu.seated is not None or any(course.at is not None for course in menu.courses)
     found = []
     for n, (course, minute) in enumerate(zip(menu.courses, minutes, strict=True)):

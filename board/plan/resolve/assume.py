@@ -10,6 +10,7 @@ from board.facts.job_words import usual_job
 from board.facts.jobs import JOB_MINUTES, UsualJob
 from board.facts.rule_set import RuleSet
 from board.facts.rule_sets import rule_set
+from board.facts.serving import LEAST_MINUTES, At, table_minutes
 from board.facts.standing import StandsIn, is_by_hand, stands_in
 from board.facts.tableware import LEAST_WASH_MINUTES, WASH_MINUTES_A_PIECE
 from board.facts.washing import TOOL_MINUTES
@@ -25,7 +26,7 @@ from board.plan.resolve.become import NOTHING, Become, what_becomes
 from board.plan.resolve.course_times import eaten_minutes, wanted_moments
 from board.plan.resolve.food_safety import NO_CARE, Care, care_of
 from board.plan.resolve.keeping import KEEPS_MINUTES, Keeping
-from board.plan.resolve.laying import laid, wash_ups
+from board.plan.resolve.laying import eaters, is_shared, laid, wash_ups
 from board.plan.resolve.links import (
     Link,
     Linked,
@@ -41,10 +42,6 @@ from board.plan.resolve.taken_up import spoils_by_what_it_takes_up
 from board.plan.resolve.washing_up import LOC as WASHING_UP
 from board.plan.resolve.washing_up import is_clear_down
 
-# To plate and carry a course, to clear it, to seat the guests: common practice, no source.
-SERVE_MINUTES = 5
-CLEAR_MINUTES = 5
-SEAT_MINUTES = 5
 MAY_SLIP_MINUTES = 10  # ours
 DAY_MINUTES = 24 * 60  # how long thawed food keeps in the fridge by default; FSIS gives 1 day and more
 # Hands to put in and take out, or to put away: common practice, no source.
@@ -186,16 +183,22 @@ def _own_way(plan: Plan, node: Node, assumed: Assumptions) -> FilledWay:
     """How the program's own nodes are done: guests arrive, guests to the table, serve, clear."""
     minutes = 0
     if node.kind == "seat":
-        minutes = SEAT_MINUTES
-        assumed.add("seat", task=node.id, minutes=minutes)
+        minutes = _of_the_table(node, "seat", "", plan.guest_count, assumed)
     elif node.kind == "serve" or node.kind == "clear":
         course = plan.courses[int(node.loc[1])]
         given = course.serve if node.kind == "serve" else course.clear
-        usual = SERVE_MINUTES if node.kind == "serve" else CLEAR_MINUTES
-        minutes = usual if given is None else given
-        if given is None:
-            assumed.add(node.kind, course.course, node.id, minutes=usual)
+        what: At = "serve-shared" if node.kind == "serve" and is_shared(course) else node.kind
+        minutes = _of_the_table(node, what, course.course, eaters(plan, course), assumed) if given is None else given
     return FilledWay(Station(place="front-of-house"), _exactly(minutes), Attention(whole=True), None)
+
+
+def _of_the_table(node: Node, what: At, course: str, guests: int, assumed: Assumptions) -> int:
+    """The usual minutes, told with the number of guests where they hang on it."""
+    assert node.kind in ("seat", "serve", "clear")
+    minutes = table_minutes(what, guests)
+    grown: dict[str, Value] = {"guests": guests} if minutes > LEAST_MINUTES else {}
+    assumed.add(node.kind, course, node.id, minutes=minutes, **grown)
+    return minutes
 
 
 def _exactly(minutes: int) -> Spread:
