@@ -1,10 +1,11 @@
 """What stands by itself, and where, from the words of a step: it chills, proves, soaks, is left overnight. Pure.
 
 Common practice, no source. A verb counts where it begins what is said, or what comes after `and`, `then` or a comma;
-where any of that is work for hands (`mix the dough and let it rise`), nobody knows how much of it stands.
+where some of that is work for hands (`mix the dough and let it rise`), nobody knows how much of it stands.
 """
 
 import re
+from dataclasses import dataclass
 from typing import Literal
 
 from board.facts import deeds
@@ -67,6 +68,32 @@ def stands_in(text: str, minutes: int) -> StandsIn | None:
     dries = len(parts) == 1 and _dries(parts[0], minutes)
     if not (dries or any(_stands(part, minutes) for part in parts) or _OVERNIGHT.search(said)):
         return None
+    return _where(said, parts)
+
+
+@dataclass(frozen=True, slots=True)
+class WorkAndStand:
+    """Work for hands and standing in one: where it stands, and whether there is work before that, and after."""
+
+    place: StandsIn
+    before: bool
+    after: bool
+
+
+def works_and_stands(text: str, minutes: int) -> WorkAndStand | None:
+    """`mix the dough and let it rise`, long enough for some of it to go by itself; None for all else, for what is only
+    put away after the work, and where there is heat in it: nobody knows how long that takes."""
+    said = folded(text)
+    parts = _parts(said)
+    stand = [n for n, part in enumerate(parts) if _stands(part, 0) or _OVERNIGHT.search(part)]
+    work = [n for n, part in enumerate(parts) if n not in stand and _is_handled(part)]
+    heated = any(deeds.heats_by_word(part) for part in parts)
+    if minutes < ALSO_DONE_BY_HAND_MINUTES or not (stand and work) or heated or _MINDED.search(said):
+        return None
+    return WorkAndStand(_where(said, parts), work[0] < stand[-1], work[-1] > stand[-1])
+
+
+def _where(said: str, parts: list[str]) -> StandsIn:
     if _IN_FREEZER.search(said) or any(map(_FREEZES.match, parts)):
         return "freezer"
     if _IN_FRIDGE.search(said) or any(map(_CHILLS.match, parts)):

@@ -52,7 +52,15 @@ def _decided(told: Assumed, slot: Slot, slots: dict[str, Slot]) -> bool:
         return "ours" in told.values or (isinstance(minutes, int) and minutes >= TOLD_MINUTES)
     if told.kind in OF_THE_TABLE:
         return "guests" in told.values
-    return told.kind in ("last-hours", "any-time", "eaten", "oven-heats", "guessed", "hands-throughout")
+    return told.kind in (
+        "last-hours",
+        "any-time",
+        "eaten",
+        "oven-heats",
+        "guessed",
+        "hands-throughout",
+        "hands-in-part",
+    )
 
 
 def half_is_used(slot: Slot, minutes: int, slots: dict[str, Slot]) -> bool:

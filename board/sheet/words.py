@@ -33,6 +33,7 @@ ASSUMED: dict[Kind, str] = {
     "thaws": "thaws in {minutes}",
     "hands": "needs hands all the time",
     "hands-throughout": "needs hands all the time, for {minutes} (say `attended:`)",
+    "hands-in-part": "needs hands for {work} of its {minutes} (say `attended:`)",
     "hands-at-start": "needs hands {start} at the start",
     "hands-at-both-ends": "needs hands {start} at the start and {end} at the end",
     "hands-for-fresh-water": "needs hands {start} at the start, and {look} every {every} for fresh water",
@@ -92,6 +93,7 @@ GUESSED: dict[Kind, str] = {
     "last-hours": "hour: a guess, say before:",
     "any-time": "hour: assumed, say before:",
     "hands-throughout": "hands all the time: assumed, say attended:",
+    "hands-in-part": "hands {work} of {minutes}: assumed, say attended:",
 }
 USUAL_HOUR, USUAL_HOUR_AND_LENGTH = "usual hour: assumed", "usual hour and length: assumed"
 _FOR_SO_MANY: dict[Kind, str] = {
@@ -99,7 +101,7 @@ _FOR_SO_MANY: dict[Kind, str] = {
     "serve": " ({guests} guests, one pair of hands; say `serve:`)",
     "clear": " ({guests} guests, one pair of hands; say `clear:`)",
 }
-_IN_MINUTES = ("minutes", "start", "end", "look", "every", "least", "most", "stands", "usual")
+_IN_MINUTES = ("minutes", "work", "start", "end", "look", "every", "least", "most", "stands", "usual")
 _PLACES = {
     "worktop": "at the worktop", "front-of-house": "front of house", "fridge": "in the fridge",
     "freezer": "in the freezer",

@@ -256,6 +256,9 @@ ASSUMED: dict[str, Assumed | str] = {
     "needs hands all the time, for 1 h 30 (say `attended:`): stew": Assumed(
         "hands-throughout", {"minutes": 90}, ("stew",)
     ),
+    "needs hands for 20 min of its 1 h 30 (say `attended:`): dough": Assumed(
+        "hands-in-part", {"work": 20, "minutes": 90}, ("dough",)
+    ),
     "needs hands 5 min at the start: wine": Assumed("hands-at-start", {"start": 5}, ("wine",)),
     "needs hands 2 min at the start and 3 min at the end: bake":
         Assumed("hands-at-both-ends", {"start": 2, "end": 3}, ("bake",)),

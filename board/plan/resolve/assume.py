@@ -11,7 +11,7 @@ from board.facts.jobs import JOB_MINUTES, UsualJob
 from board.facts.rule_set import RuleSet
 from board.facts.rule_sets import rule_set
 from board.facts.serving import LEAST_MINUTES, At, table_minutes
-from board.facts.standing import StandsIn, is_by_hand, stands_in
+from board.facts.standing import StandsIn, WorkAndStand, is_by_hand, stands_in, works_and_stands
 from board.facts.tableware import LEAST_WASH_MINUTES, WASH_MINUTES_A_PIECE
 from board.facts.washing import TOOL_MINUTES
 from board.plan.model.model import Plan
@@ -48,6 +48,7 @@ DAY_MINUTES = 24 * 60  # how long thawed food keeps in the fridge by default; FS
 OVEN_ATTENDED = Attention(start=2, end=2)
 STORED_ATTENDED = Attention(start=2)
 LONG_BY_HAND_MINUTES = 45  # so long with hands on it all the time is asked about, where nothing says so; ours
+WORK_BESIDE_STANDING = 20  # minutes of hands in a step that long of which some stands, on each side of that; ours
 
 
 @dataclass(frozen=True, slots=True)
@@ -221,14 +222,16 @@ def _way(way: Way, work: Work, node: Node, usual: UsualJob | None, rules: RuleSe
         work.attended if way.where is None or work.where is None or way.where.lane == work.where.lane else None
     )
     stands = stands_in(node.name, takes.likely) if node.kind == "step" else None
+    mixed = works_and_stands(node.name, takes.likely) if node.kind == "step" and stands is None else None
     if on is None and usual is not None and usual.fridge_minutes:
         on = Station(place="fridge")
         assumed.of(node, "fridge-room")
     elif on is None:
         in_front = node.kind == "job" and (usual is None or usual.place == "front-of-house")
-        place = stands if stands is not None and stands != "room" else "worktop"
+        stands_there = mixed.place if mixed is not None and takes.likely >= LONG_BY_HAND_MINUTES else stands
+        place = stands_there if stands_there is not None and stands_there != "room" else "worktop"
         on = Station(place="front-of-house" if in_front else place)
-        by_hand = attended is None and stands is None and not _asks_for_hands(node, takes)
+        by_hand = attended is None and stands is None and mixed is None and not _asks_for_hands(node, takes)
         assumed.of(node, "place-and-hands" if by_hand else "place", place=on.place)
     on = _amounts(on, node, assumed)
     if way.takes is None and work.takes is None:
@@ -236,7 +239,7 @@ def _way(way: Way, work: Work, node: Node, usual: UsualJob | None, rules: RuleSe
         assumed.of(node, "takes", minutes=takes.likely, **ours)
     if attended is None:
         stored = usual.minutes if usual and usual.fridge_minutes else None
-        attended = _attended(on, takes, stored, stands, node, assumed)
+        attended = _attended(on, takes, stored, stands or mixed, node, assumed)
     keeps = way.keeps or work.keeps
     if keeps is not None:
         where = _amounts(keeps.where, node, assumed)
@@ -286,16 +289,23 @@ def _amounts(on: Station, node: Node, assumed: Assumptions) -> Station:
 
 
 def _attended(
-    on: Station, takes: Spread, stored: int | None, stands: StandsIn | None, node: Node, assumed: Assumptions
+    on: Station,
+    takes: Spread,
+    stored: int | None,
+    stands: StandsIn | WorkAndStand | None,
+    node: Node,
+    assumed: Assumptions,
 ) -> Attention:
-    """`stored`: minutes of hands for what is only put away; `stands`: where its words say that it stands by itself,
-    which a fire under it overrules."""
+    """`stored`: minutes of hands for what is only put away; `stands`: where its words say that it stands by itself, all
+    of it or in part, which a fire under it overrules."""
     if stored is not None:
         assumed.of(node, "hands-at-start", start=stored)
         return Attention(start=stored)
     if on.place == "oven":
         assumed.of(node, "hands-at-both-ends", start=OVEN_ATTENDED.start, end=OVEN_ATTENDED.end)
         return OVEN_ATTENDED
+    if isinstance(stands, WorkAndStand) and not on.hot:
+        return _in_part(stands, takes.likely, node, assumed)
     if on.place in ("fridge", "freezer") or (stands is not None and not on.hot):
         assumed.of(node, "hands-at-start", start=STORED_ATTENDED.start)
         return STORED_ATTENDED
@@ -304,6 +314,17 @@ def _attended(
     elif node.work is None or node.work.where is not None:
         assumed.of(node, "hands")
     return Attention(whole=True)
+
+
+def _in_part(stands: WorkAndStand, minutes: int, node: Node, assumed: Assumptions) -> Attention:
+    """How much of it is work, nobody knows: all of what is short; of what is long, so much before and after."""
+    if minutes < LONG_BY_HAND_MINUTES:
+        assumed.of(node, "hands-throughout", minutes=minutes)
+        return Attention(whole=True)
+    start = WORK_BESIDE_STANDING if stands.before else STORED_ATTENDED.start
+    end = WORK_BESIDE_STANDING if stands.after else 0
+    assumed.of(node, "hands-in-part", work=start + end, minutes=minutes)
+    return Attention(start=start, end=end)
 
 
 def _courses(plan: Plan, assumed: Assumptions, tasks: dict[str, Task], links: list[Link]) -> tuple[CourseWanted, ...]:

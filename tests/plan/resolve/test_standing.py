@@ -88,6 +88,25 @@ def test_long_work_of_unknown_hands_is_asked_about(plan_from: PlanFrom, step: st
 
 
 @pytest.mark.parametrize(
+    ("step", "attended", "place"),
+    [
+        ("mix the dough and let it rise, takes: 1 h 30", Attention(start=20), "worktop"),
+        ("assemble the trifle and chill overnight, takes: 10 h", Attention(start=20), "fridge"),
+        ("'let the dough rise, then shape the rolls', takes: 1 h 15", Attention(start=2, end=20), "worktop"),
+        ("rub the lamb and leave to marinate, takes: 3 h, where: fridge", Attention(start=20), "fridge"),
+        ("whisk the batter and let it rest, takes: 30 min", WHOLE, "worktop"),
+    ],
+)
+def test_how_much_is_work_of_what_is_worked_and_then_stands_is_asked(
+    plan_from: PlanFrom, step: str, attended: Attention, place: str
+) -> None:
+    found = way(plan_from, step)
+
+    assert (found.attended, found.where.place) == (attended, place)
+    assert [snag.code for snag in long_work_says_its_hands(file(plan_from, f"step: {step}"))] == ["unsure 3"]
+
+
+@pytest.mark.parametrize(
     "step",
     [
         "simmer the stock, takes: 44 min, where: stovetop",
@@ -97,6 +116,8 @@ def test_long_work_of_unknown_hands_is_asked_about(plan_from: PlanFrom, step: st
         "marinate the feta, takes: 3 h",
         "ice the cakes, takes: 1 h",
         "peel and cut the roots, takes: 1 h",
+        "peel the roots and keep them in water, takes: 30 min",
+        "whisk the batter and let it rest, takes: 15 min",
     ],
 )
 def test_what_is_short_said_or_known_is_not_asked(plan_from: PlanFrom, step: str) -> None:
