@@ -285,6 +285,8 @@ GIVEN_UP_SINCE = {
     "nobody-home": "something hot would run with nobody at home",
 }
 HOURS_BEGIN = "the hours given begin only then"
+OWN_TIME = "the time it was given begins only then"
+NOTHING_KNOWN = "what holds it is not known"
 
 
 def causes(each: list[str], *, on_top: bool) -> str:
