@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from typing import Literal
 
 from board.facts import deeds
+from board.facts.faults import MARINADE_MINUTES
 from board.facts.phrases import folded
 from board.facts.workings import CUTS
 
@@ -51,6 +52,8 @@ _BY_HAND = re.compile(
     r"fritters?))\b"
 )
 _LIGHT = re.compile(r"(?:cover|wrap|salt|season|oil|wash|rinse|pat|put|lay|lift|brush)\b")
+_LIES_COLD = re.compile(r"\b(?:over ?night|all night|through the night|cure|cures|salt|salted|rub)\b")
+IN_THE_ROOM = re.compile(r"\b(?:worktop|counter|bench|table|sink|room|kitchen|out|outside|sun)\b")
 _FREEZES = re.compile(r"(?:re)?freeze\b")
 _CHILLS = re.compile(r"(?:chill|refrigerate)\b|cold[\s-]+(?:prove|proof|ferment)|set(?! aside)\b")
 _INTO = r"\b(?:in|into|to|inside) (?:the |a |your )?(?:very )?(?:cold |big |little |deep )?"
@@ -99,6 +102,14 @@ def _where(said: str, parts: list[str]) -> StandsIn:
     if _IN_FRIDGE.search(said) or any(map(_CHILLS.match, parts)):
         return "fridge"
     return "room"
+
+
+def lies_cold(text: str, minutes: int) -> bool:
+    """Whether raw food that is left so long, by words that name no place, lies in the fridge with who knows the trade:
+    in a marinade, in salt, overnight. USDA FSIS, marinating: in the fridge, never on the counter; from memory."""
+    said = folded(text)
+    long = minutes > MARINADE_MINUTES
+    return long and not IN_THE_ROOM.search(said) and (deeds.marinates(said) or _LIES_COLD.search(said) is not None)
 
 
 def is_by_hand(text: str) -> bool:

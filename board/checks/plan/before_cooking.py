@@ -3,7 +3,6 @@
 From the plan alone, by its words and places.
 """
 
-import re
 from collections.abc import Iterator
 
 from board.checks.plan.figures import Figures
@@ -20,6 +19,7 @@ from board.checks.raw_food import (
 from board.facts import deeds, faults
 from board.facts.eaten_raw import SAID_FROZEN, SAID_THAWED
 from board.facts.phrases import folded, holds, stems
+from board.facts.standing import IN_THE_ROOM, lies_cold
 from board.plan.load import PlanFile
 from board.plan.phrases.durations import short
 from board.plan.places import Loc
@@ -123,27 +123,30 @@ def nothing_thaws_in_the_room(file: PlanFile) -> list[Snag]:
 
 
 def nothing_marinates_in_the_room(file: PlanFile) -> list[Snag]:
-    """food 24: raw meat, poultry or fish lies in its marinade out of the fridge for over 30 min; asked where nothing
-    says where it lies. Source: `faults.MARINATED_OUT`."""
+    """food 24: raw meat, poultry or fish lies in its marinade out of the fridge for over 30 min. Where nothing says
+    where it lies, in a marinade, in salt or overnight, it is taken to lie in the fridge, and asked. Source:
+    `faults.MARINATED_OUT`."""
     found = []
     for work in dishes(file):
         for task in work.tasks:
-            if not deeds.marinates(task.node.name) or not _meat_at(work, task):
+            name, said = task.node.name, _says_where(task)
+            unsaid = 0 if said else max(way.takes.likely for way in task.ways)
+            if not (deeds.marinates(name) or lies_cold(name, unsaid)) or not _meat_at(work, task):
                 continue
-            if deeds.thaws_well(task.node.name):  # `marinate it in the fridge`
+            if deeds.thaws_well(name):  # `marinate it in the fridge`
                 continue
-            minutes = _minutes_out(task)
+            minutes = max(unsaid, _minutes_out(task))
             if minutes > faults.MARINADE_MINUTES:
                 message = (
-                    f"{task.node.name}: raw for {short(minutes)} out of the fridge, of the {short(OUT_MINUTES)} that "
+                    f"{name}: raw for {short(minutes)} out of the fridge, of the {short(OUT_MINUTES)} that "
                     "all its time out may add up to"
                 )
                 mend = "Let it lie in the fridge: `where: fridge`, with hands at the start."
                 weight = Weight.STOP if minutes > OUT_MINUTES else Weight.MIND
-                if not _says_where(task):
+                if not said:
                     weight = Weight.ASK
                     message = (
-                        f"{task.node.name}: where does it lie for {short(minutes)}? Out of the fridge, raw food has "
+                        f"{name}: where does it lie for {short(minutes)}? Out of the fridge, raw food has "
                         f"{short(OUT_MINUTES)} in all"
                     )
                     mend = "Write `where: fridge`, with hands at the start."
@@ -160,13 +163,10 @@ def _meat_at(work: DishWork, task: Task) -> bool:
     return bool(meats) and work.is_about(task, *meats) and work.is_raw_at(task, *meats) and not heats(task)
 
 
-_IN_THE_ROOM = re.compile(r"\b(?:worktop|counter|bench|table|sink|room|kitchen|out|outside|sun)\b")
-
-
 def _says_where(task: Task) -> bool:
     """Whether its keys or its words say that it lies out, and not only that nothing was said."""
     said = task.work is not None and (task.work.says_where or kept_minutes(task, "room") > 0)
-    return said or _IN_THE_ROOM.search(folded(task.node.name)) is not None
+    return said or IN_THE_ROOM.search(folded(task.node.name)) is not None
 
 
 def _minutes_out(task: Task) -> int:

@@ -11,7 +11,7 @@ from board.facts.jobs import JOB_MINUTES, UsualJob
 from board.facts.rule_set import RuleSet
 from board.facts.rule_sets import rule_set
 from board.facts.serving import LEAST_MINUTES, At, table_minutes
-from board.facts.standing import StandsIn, WorkAndStand, is_by_hand, stands_in, works_and_stands
+from board.facts.standing import StandsIn, WorkAndStand, is_by_hand, lies_cold, stands_in, works_and_stands
 from board.facts.tableware import LEAST_WASH_MINUTES, WASH_MINUTES_A_PIECE
 from board.facts.washing import TOOL_MINUTES
 from board.plan.model.model import Plan
@@ -147,8 +147,9 @@ def _task(plan: Plan, node: Node, become: Become, assumed: Assumptions) -> Task:
     usual = _usual(node, plan.guest_count)
     if isinstance(work, Step) and work.guessed:
         assumed.of(node, "guessed", keys=tuple(dict.fromkeys(work.guessed)))
-    base = _way(work, work, node, usual, rules, assumed)
-    ways = (base, *(_way(way, work, node, usual, rules, assumed) for way in work.or_))
+    raw = become.raw is not None and become.spoils and not become.binds
+    base = _way(work, work, node, usual, rules, assumed, raw=raw)
+    ways = (base, *(_way(way, work, node, usual, rules, assumed, raw=raw) for way in work.or_))
     return Task(node, ways, work.best_within, care_of(plan, node, become, assumed))
 
 
@@ -212,8 +213,10 @@ def _usual(node: Node, guests: int) -> UsualJob | None:
     return usual and replace(usual, minutes=usual.minutes_for(guests))
 
 
-def _way(way: Way, work: Work, node: Node, usual: UsualJob | None, rules: RuleSet, assumed: Assumptions) -> FilledWay:
-    """One way; open values come from the step's main way, then from the usual ones."""
+def _way(
+    way: Way, work: Work, node: Node, usual: UsualJob | None, rules: RuleSet, assumed: Assumptions, *, raw: bool
+) -> FilledWay:
+    """One way; open values come from the step's main way, then from the usual ones. `raw`: of raw meat or the like."""
     on = way.where or work.where
     if work.thaws is not None:
         return _thaw_way(work.thaws, way, node, on, rules, assumed)
@@ -229,6 +232,8 @@ def _way(way: Way, work: Work, node: Node, usual: UsualJob | None, rules: RuleSe
     elif on is None:
         in_front = node.kind == "job" and (usual is None or usual.place == "front-of-house")
         stands_there = mixed.place if mixed is not None and takes.likely >= LONG_BY_HAND_MINUTES else stands
+        if raw and stands_there == "room" and lies_cold(node.name, takes.likely):
+            stands_there = "fridge"
         place = stands_there if stands_there is not None and stands_there != "room" else "worktop"
         on = Station(place="front-of-house" if in_front else place)
         by_hand = attended is None and stands is None and mixed is None and not _asks_for_hands(node, takes)

@@ -203,6 +203,7 @@ def test_raw_fish_was_frozen_against_parasites(dish: str, foods: str, each: list
     [
         ("1 kg lamb leg", "marinate the lamb | | 4 h", ["ASK"]),
         ("1 kg lamb leg", "marinate the lamb on the counter | | 4 h", ["STOP"]),
+        ("1 kg lamb leg", "rub the lamb and leave it overnight | | 10 h", ["ASK"]),
         ("1 kg lamb leg", "marinate the lamb | | 45 min", ["ASK"]),
         ("1 kg lamb leg", "marinate the lamb | | 30 min", []),
         ("1 kg chicken wings", "marinate the wings | | 10 min | keeps: 3 h in the room", ["STOP"]),

@@ -131,3 +131,16 @@ def test_what_is_assumed_is_told_once_in_words(plan_from: PlanFrom) -> None:
     assert "needs hands all the time, for 1 h (say `attended:`): reduce the stock" in said
     assert {"is done in the fridge: chill", "needs hands 2 min at the start: chill"} <= said
     assert not any("with hands on it" in line for line in said)
+
+
+@pytest.mark.parametrize(("dish", "place"), [("1 kg lamb leg", "fridge"), ("1 kg aubergines", "worktop")])
+def test_raw_meat_in_a_marinade_of_no_said_place_is_taken_to_lie_in_the_fridge(
+    plan_from: PlanFrom, dish: str, place: str
+) -> None:
+    course = COURSE.replace("        steps:", f"        ingredients: [{dish}]\n        steps:")
+    steps = (
+        "          - {step: marinate it, takes: 4 h}\n          - {step: roast it, where: oven at 190 C, takes: 1 h}\n"
+    )
+    filled = plan_from(HEAD + KITCHEN + course + steps).filled
+
+    assert filled.tasks["leek-soup/marinate-it"].ways[0].where.place == place
