@@ -252,7 +252,7 @@ def _assumed_line(answers: Answers, assumed: Collection[str]) -> list[str]:
 
 def _told(made: Made, target: str) -> str:
     answers, menu = made.answers, made.menu
-    at = [clock_of(minute) for minute in course_minutes(menu, answers.arrive)]
+    at = [clock_of(minute) for minute in course_minutes(menu, answers.arrive, answers.guests + 1)]
     courses = [
         one_line(f"{course.name} {clock}: {'; '.join(course.dishes)}")
         for course, clock in zip(menu.courses, at, strict=True)

@@ -277,9 +277,13 @@ USUAL_JOBS: dict[str, UsualJob] = {
         "outdoor furniture|picnic (?:blanket|rug)|blanket|throw", _before("guests", 4 * 60),
     ),
     # the table
-    "iron the cloth": UsualJob(20, "iron|press|steam", _CLOTH, ahead_of=(*_LAY, "fold the napkins")),
+    "iron the cloth": UsualJob(
+        20, "iron|press|steam", _CLOTH, ahead_of=(*_LAY, "fold the napkins"), minutes_a_guest=1
+    ),
     "spread the cloth": UsualJob(3, "spread|put on|lay|throw over", "cloth|tablecloth|runner", _DAY_BEFORE, _LAY),
-    "lay the table": UsualJob(25, "lay|set|dress|do|set up", "table", _DAY_BEFORE, _ON_THE_TABLE),
+    "lay the table": UsualJob(
+        25, "lay|set|dress|do|set up", "table", _DAY_BEFORE, _ON_THE_TABLE, minutes_a_guest=2
+    ),
     "lay the covers": UsualJob(
         10, "lay|set", "cover|place|setting|place setting", _DAY_BEFORE, _ON_THE_TABLE, minutes_a_guest=3
     ),
@@ -308,6 +312,11 @@ USUAL_JOBS: dict[str, UsualJob] = {
     "fill the water jugs": UsualJob(
         5, f"fill|fill up|refill|{_OUT}", "jug|water jug|pitcher|water pitcher|carafe|water",
         _before("table", 45), minutes_a_guest=0.5,
+        saying="^put (?:the |some )?(?:water|jugs?|carafes?) on the tables?$",
+    ),
+    "fill the water glasses": UsualJob(
+        3, "fill|fill up", "glass|water glass|tumbler|goblet|beaker|water", _before("table", 15),
+        minutes_a_guest=0.5,
     ),
     "pour the water": UsualJob(3, "pour|pour out", "water", _before("table", 15), minutes_a_guest=0.5),
     # at the worktop
@@ -316,7 +325,7 @@ USUAL_JOBS: dict[str, UsualJob] = {
         "serving dish|serving spoon|serving bowl|platter|serving plate", place="worktop",
     ),
     "get out the plates": UsualJob(
-        5, "get out|take out|look out|count out|stack|bring out", "plate|crockery|china|dishes|bowl|tableware",
+        5, f"{_OUT}|take out|look out|count out|stack", "plate|crockery|china|dishes|bowl|tableware",
         minutes_a_guest=0.75, place="worktop",
     ),
     "warm the plates": UsualJob(
@@ -361,7 +370,7 @@ USUAL_JOBS: dict[str, UsualJob] = {
         unless="wine|bottle|beer|water|juice|champagne|prosecco",
     ),
     "dish up": UsualJob(
-        5, window=_before("main", 15), place="worktop", food=True,
+        5, window=_before("main", 15), minutes_a_guest=0.6, place="worktop", food=True,
         saying="^(?:dish|plate|serve) (?:it |everything |the food |the main |dinner |supper |lunch )?up\\b",
     ),
     "empty the dishwasher": UsualJob(
@@ -396,6 +405,7 @@ USUAL_JOBS: dict[str, UsualJob] = {
     "set out the drinks": UsualJob(
         10, f"{_OUT}|set up|stock|prepare",
         "drink|bar|drinks (?:table|tray|trolley|cart)|bar cart|glass|wine glass|aperitif", _THAT_DAY,
+        minutes_a_guest=0.6,
     ),
     "buy the ice": UsualJob(
         25, _FETCH, "ice|bag of ice", _before("guests", 120), ("put out the ice", "fill the ice bucket")
@@ -430,38 +440,41 @@ USUAL_JOBS: dict[str, UsualJob] = {
         fridge_minutes=45,
     ),
     "open the red wine": UsualJob(
-        5, "open|uncork|decant|breathe", _RED, _before("main", 60, 30),
+        5, "open|uncork|decant|breathe", _RED, _before("main", 60, 30), minutes_a_guest=0.3,
         saying="^let (?:the )?(?:red|wine|red wine|claret) breathe$",
     ),
     "decant the wine": UsualJob(10, "decant", "wine|bottle|port", _before("main", 60, 30), place="worktop"),
-    "open the white wine": UsualJob(3, "open|uncork", _WHITE, _before("first", 15)),
+    "open the white wine": UsualJob(3, "open|uncork", _WHITE, _before("first", 15), minutes_a_guest=0.3),
     "open the sparkling wine": UsualJob(3, "open|uncork|pop", f"{_SPARKLING}|cork", _before("guests", 10)),
     "open the wine": UsualJob(
-        3, "open|uncork", "wine|bottle|sherry|port|madeira|marsala|vermouth|sake", _before("first", 60)
+        3, "open|uncork", "wine|bottle|sherry|port|madeira|marsala|vermouth|sake", _before("first", 60),
+        minutes_a_guest=0.3,
     ),
     "pour the welcome drinks": UsualJob(
         5, "pour|pour out|serve|hand round|hand out|pass round|offer",
-        f"drink|aperitif|welcome drink|cocktail|punch|sherry|{_SPARKLING}", _after("guests", 15),
+        f"drink|aperitif|welcome drink|cocktail|punch|sherry|{_SPARKLING}", _after("guests", 15), minutes_a_guest=0.5,
     ),
-    "pour the wine": UsualJob(5, "pour|pour out|serve", f"wine|{_RED}|{_WHITE}", _before("first", 15)),
+    "pour the wine": UsualJob(
+        5, "pour|pour out|serve", f"wine|{_RED}|{_WHITE}", _before("first", 15), minutes_a_guest=0.4
+    ),
     "grind the coffee": UsualJob(
         3, "grind", "coffee|bean|coffee bean", _THAT_DAY, ("make the coffee",), place="worktop"
     ),
     "set out the coffee cups": UsualJob(
         5, f"{_OUT}|set up|lay|prepare",
         "(?:coffee|tea|espresso) (?:cup|tray|thing|pot|machine|maker|service|set)|cup|saucer|tea ?pot|cafetiere",
-        _THAT_DAY, ("make the coffee",),
+        _THAT_DAY, ("make the coffee",), minutes_a_guest=0.4,
     ),
     "make the coffee": UsualJob(
-        10, "make|brew|put on|prepare|serve|pour|start|do|get",
+        10, "make|brew|put on|prepare|serve|pour|start|do|get|hand round|pass round",
         "coffee|filter coffee|espresso|espressos|decaf|cafetiere|french press|moka pot|coffee pot|coffee machine",
-        _WITH_COFFEE, unless=f"iced|cold|ice|jelly|cake|icing|syrup|soak|{_FOR_A_DISH}",
+        _WITH_COFFEE, minutes_a_guest=0.7, unless=f"iced|cold|ice|jelly|cake|icing|syrup|soak|{_FOR_A_DISH}",
         bare=True, place="worktop",
     ),
     "make the tea": UsualJob(
         10, "make|brew|serve|pour|prepare|do|get|boil|put on|fill",
-        "tea|mint tea|herbal tea|green tea|peppermint tea|infusion|tisane|kettle", _WITH_COFFEE, saying="^brew up$",
-        unless=f"iced|cold|ice|cake|soak|smoke|{_FOR_A_DISH}",
+        "tea|mint tea|herbal tea|green tea|peppermint tea|infusion|tisane|kettle", _WITH_COFFEE,
+        minutes_a_guest=0.7, saying="^brew up$", unless=f"iced|cold|ice|cake|soak|smoke|{_FOR_A_DISH}",
         bare=True, place="worktop",
     ),
     "put out the chocolates": UsualJob(

@@ -1,13 +1,15 @@
 """What stands by itself, and where, from the words of a step: it chills, proves, soaks, is left overnight. Pure.
 
 Common practice, no source. A verb counts where it begins what is said, or what comes after `and`, `then` or a comma;
-where any of that is work for hands (`mix the dough and let it rise`), nobody knows how much of it stands.
+where some of that is work for hands (`mix the dough and let it rise`), nobody knows how much of it stands.
 """
 
 import re
+from dataclasses import dataclass
 from typing import Literal
 
 from board.facts import deeds
+from board.facts.faults import MARINADE_MINUTES
 from board.facts.phrases import folded
 from board.facts.workings import CUTS
 
@@ -50,6 +52,8 @@ _BY_HAND = re.compile(
     r"fritters?))\b"
 )
 _LIGHT = re.compile(r"(?:cover|wrap|salt|season|oil|wash|rinse|pat|put|lay|lift|brush)\b")
+_LIES_COLD = re.compile(r"\b(?:over ?night|all night|through the night|cure|cures|salt|salted|rub)\b")
+IN_THE_ROOM = re.compile(r"\b(?:worktop|counter|bench|table|sink|room|kitchen|out|outside|sun)\b")
 _FREEZES = re.compile(r"(?:re)?freeze\b")
 _CHILLS = re.compile(r"(?:chill|refrigerate)\b|cold[\s-]+(?:prove|proof|ferment)|set(?! aside)\b")
 _INTO = r"\b(?:in|into|to|inside) (?:the |a |your )?(?:very )?(?:cold |big |little |deep )?"
@@ -67,11 +71,45 @@ def stands_in(text: str, minutes: int) -> StandsIn | None:
     dries = len(parts) == 1 and _dries(parts[0], minutes)
     if not (dries or any(_stands(part, minutes) for part in parts) or _OVERNIGHT.search(said)):
         return None
+    return _where(said, parts)
+
+
+@dataclass(frozen=True, slots=True)
+class WorkAndStand:
+    """Work for hands and standing in one: where it stands, and whether there is work before that, and after."""
+
+    place: StandsIn
+    before: bool
+    after: bool
+
+
+def works_and_stands(text: str, minutes: int) -> WorkAndStand | None:
+    """`mix the dough and let it rise`, long enough for some of it to go by itself; None for all else, for what is only
+    put away after the work, and where there is heat in it: nobody knows how long that takes."""
+    said = folded(text)
+    parts = _parts(said)
+    stand = [n for n, part in enumerate(parts) if _stands(part, 0) or _OVERNIGHT.search(part)]
+    work = [n for n, part in enumerate(parts) if n not in stand and _is_handled(part)]
+    heated = any(deeds.heats_by_word(part) for part in parts)
+    if minutes < ALSO_DONE_BY_HAND_MINUTES or not (stand and work) or heated or _MINDED.search(said):
+        return None
+    return WorkAndStand(_where(said, parts), work[0] < stand[-1], work[-1] > stand[-1])
+
+
+def _where(said: str, parts: list[str]) -> StandsIn:
     if _IN_FREEZER.search(said) or any(map(_FREEZES.match, parts)):
         return "freezer"
     if _IN_FRIDGE.search(said) or any(map(_CHILLS.match, parts)):
         return "fridge"
     return "room"
+
+
+def lies_cold(text: str, minutes: int) -> bool:
+    """Whether raw food that is left so long, by words that name no place, lies in the fridge with who knows the trade:
+    in a marinade, in salt, overnight. USDA FSIS, marinating: in the fridge, never on the counter; from memory."""
+    said = folded(text)
+    long = minutes > MARINADE_MINUTES
+    return long and not IN_THE_ROOM.search(said) and (deeds.marinates(said) or _LIES_COLD.search(said) is not None)
 
 
 def is_by_hand(text: str) -> bool:

@@ -15,8 +15,11 @@ Watched = Literal["hot fat", "a grill", "boiling sugar", "a flame"]
 COOKING_SOURCE = "NFPA, cooking safety: stay in the kitchen while frying, grilling or broiling"
 FLAME_SOURCE = "NFPA, candle safety: out when you leave the room"
 PAUSE = 2  # minutes between two looks in which nobody gets far; ours
-LOOKED_AT = 30  # minutes in which somebody at home sees what burns on; ours
-LIGHTS = ("light the candles", "light the fire", "light the barbecue")  # usual jobs
+LOOKED_AT = 30  # minutes in which somebody at home sees a fire in its hearth, or a flame behind glass, burn on; ours
+# Usual jobs. No candle and no lit grill is left alone at all: NFPA, as above; its `never leave a burning candle, or a
+# grill, unattended` is from memory.
+LIGHTS = {"light the candles": PAUSE, "light the barbecue": PAUSE, "light the fire": LOOKED_AT}
+BEHIND_GLASS = re.compile(r"\b(?:lanterns?|hurricane lamps?|storm lamps?)\b")
 PUTS_OUT = ("blow out the candles",)
 
 _START = (

@@ -1,6 +1,6 @@
 """What a run sheet had to give up, and why. Pure."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator
 from dataclasses import replace
 from datetime import datetime, timedelta
 
@@ -8,12 +8,14 @@ from board.schedule.clocks import stretches, total
 from board.schedule.conflicts.explain import MOST_LINKS
 from board.schedule.conflicts.violations import Violation
 from board.schedule.dependencies import end_of, way_of
-from board.schedule.problem import Hand, Job, Order, Problem, Way
+from board.schedule.intervals import Window
+from board.schedule.problem import Order, Problem
 from board.schedule.solution import Solution
 from board.schedule.windows import allowed_starts, home_windows, stands_alone
 from board.sheet.run_sheet import ORDER, Slot
 from board.sheet.told import (
     Because,
+    Causes,
     Chain,
     GivenUp,
     Held,
@@ -24,6 +26,7 @@ from board.sheet.told import (
     OverHours,
     PastClock,
     PastLimit,
+    Reason,
     TakenUp,
     WaitsPast,
 )
@@ -51,23 +54,14 @@ class _Teller:
 
     def hours(self) -> Iterator[Told]:
         """Work outside its hours, heating with nobody at home, and steps that should follow at once but do not."""
-        anytime = replace(self.problem, opens=0)
         for n, job in enumerate(self.problem.jobs):
-            way, hands = way_of(self.problem, self.solution, n), self.problem.crew(self.solution.who[n])
-            start = self.solution.starts[n]
-
-            def fits(job: Job, way: Way = way, hands: Sequence[Hand] = hands, start: int = start) -> bool:
-                return any(a <= start < b for a, b in allowed_starts(anytime, job, way, *hands, warm_up=False))
-
-            if job.fixed is not None or fits(job):
-                continue
-            attended = sum(part.length for part in way.parts)
-            if job.window is not None and fits(replace(job, window=None)):
-                why = Because("not-its-time")
-            else:
-                why = Because("no-hours-left" if attended or not way.hot else "nobody-home")
-            what = OverHours(job.id, self.at(start), self.at(start + way.minutes))
-            yield Violation("out-of-hours", n), GivenUp(what, why, attended or way.minutes)
+            way, start = way_of(self.problem, self.solution, n), self.solution.starts[n]
+            reasons = [Because(reason) for reason in self._broken(n)] if job.fixed is None else []
+            if reasons:
+                attended = sum(part.length for part in way.parts)
+                what = OverHours(job.id, self.at(start), self.at(start + way.minutes))
+                why = Causes(tuple(reasons)) if len(reasons) > 1 else reasons[0]
+                yield Violation("out-of-hours", n), GivenUp(what, why, attended or way.minutes)
         home = home_windows(self.problem)
         for slot in self.slots.values():
             start, end = (round((at - self.problem.origin).total_seconds() / 60) for at in (slot.start, slot.end))
@@ -77,6 +71,18 @@ class _Teller:
             wait = self.solution.starts[order.second] - end_of(self.problem, self.solution, order.first)
             if order.most is not None and order.most == order.least and wait > order.most:
                 yield Violation("not-at-once", n), self._waits_past(order, wait, order.most)
+
+    def _broken(self, n: int) -> Iterator[Reason]:
+        """Which of the hours a job should keep it lies outside of: its own, those of who does it, those of anybody at
+        home."""
+        job, way, start = self.problem.jobs[n], way_of(self.problem, self.solution, n), self.solution.starts[n]
+        if job.window is not None and not _within([job.window], start, way.minutes):
+            yield "not-its-time"
+        hands = self.problem.crew(self.solution.who[n])
+        if any(not _within(hand.free, start + part.offset, part.length) for hand in hands for part in way.parts):
+            yield "no-hours-left"
+        if way.hot and not _within(home_windows(self.problem), start, way.minutes):
+            yield "nobody-home"
 
     def courses(self) -> Iterator[Told]:
         for n, serving in enumerate(self.problem.servings):
@@ -116,7 +122,23 @@ class _Teller:
             links += [Held(w.after, slot.start, w.reason) for w in (wait, *beside)]
             id_ = wait.after
             seen |= {w.after for w in (wait, *beside)}
-        return Chain(tuple(links), hours_begin=len(links) < MOST_LINKS and id_ != "guests-arrive")
+        if len(links) == MOST_LINKS:
+            return Chain(tuple(links))
+        return Chain(tuple(links), hours_begin=self._hours_begin(id_), own_time=self._own_time_begins(id_))
+
+    def _hours_begin(self, id_: str) -> bool:
+        """Whether a minute earlier nobody would have hours for it, or nobody were at home."""
+        n = self.problem.index.get(id_)
+        if n is None or self.problem.jobs[n].fixed is not None:
+            return False
+        way, hands = way_of(self.problem, self.solution, n), self.problem.crew(self.solution.who[n])
+        anyday = replace(self.problem.jobs[n], window=None)
+        return any(a == self.solution.starts[n] for a, _ in allowed_starts(self.problem, anyday, way, *hands))
+
+    def _own_time_begins(self, id_: str) -> bool:
+        n = self.problem.index.get(id_)
+        window = self.problem.jobs[n].window if n is not None else None
+        return n is not None and window is not None and window[0] == self.solution.starts[n]
 
     def _until(self, id_: str, anchor: str, minutes: int) -> datetime:
         slot = self.slots[id_]
@@ -131,7 +153,7 @@ class _Teller:
             hold = way_of(self.problem, self.solution, order.first).hold
             if not order.firm and wait < order.ready:
                 late = order.ready - wait
-                yield Violation("not-ready", n), GivenUp(NotReady(first, second), Because("no-hours-left"), late)
+                yield Violation("not-ready", n), GivenUp(NotReady(first, second), self._because(first), late)
             if order.most is not None and order.most > order.least and wait > order.most and not order.usual:
                 yield Violation("waits", n), self._waits_past(order, wait, order.most)
             if not order.takes_up:
@@ -144,3 +166,7 @@ class _Teller:
             elif hold is not None and hold.limit is not None and wait > hold.limit:
                 past = PastLimit(first, second, wait, hold.limit, hold.where)
                 yield Violation("past-limit", n), GivenUp(past, taken_up, wait - hold.limit)
+
+
+def _within(windows: Iterable[Window], start: int, length: int) -> bool:
+    return any(a <= start and start + length <= b for a, b in windows)

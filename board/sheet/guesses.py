@@ -1,8 +1,9 @@
 """Which assumed figures decided where a line of the sheet stands, told there; all that is assumed, `check` lists. Pure.
 
 A figure decided when half of it would have moved the line: how long a result keeps or is best, of which more than half
-passes before it is taken up; hands on something long all the time. Of jobs, an hour that is usual and no wider than a
-few hours, and minutes worth a thought. What the plan itself calls guessed is always told.
+passes before it is taken up; hands on something long all the time; what grows with the guests at the table. Of jobs,
+an hour that is usual and no wider than a few hours, and minutes worth a thought. What the plan itself calls guessed is
+always told.
 """
 
 from collections.abc import Iterator
@@ -14,6 +15,7 @@ from board.sheet.told import DialTurn
 
 KEEPS = ("keeps", "keeps-as", "keeps-cold", "keeps-by-times", "keeps-past")
 USUAL_HOURS = ("chilled", "soon-before", "before", "soon-after", "after")
+OF_THE_TABLE = ("seat", "serve", "clear")
 NARROW_MINUTES = 180  # a window no wider places a job; a wider one leaves that to the timetable; ours
 TOLD_MINUTES = 10  # an assumed length shorter than that moves little; ours
 MINUTE = timedelta(minutes=1)
@@ -48,7 +50,17 @@ def _decided(told: Assumed, slot: Slot, slots: dict[str, Slot]) -> bool:
         return isinstance(most, int) and most <= NARROW_MINUTES
     if told.kind == "takes":
         return "ours" in told.values or (isinstance(minutes, int) and minutes >= TOLD_MINUTES)
-    return told.kind in ("last-hours", "any-time", "eaten", "oven-heats", "guessed", "hands-throughout")
+    if told.kind in OF_THE_TABLE:
+        return "guests" in told.values
+    return told.kind in (
+        "last-hours",
+        "any-time",
+        "eaten",
+        "oven-heats",
+        "guessed",
+        "hands-throughout",
+        "hands-in-part",
+    )
 
 
 def half_is_used(slot: Slot, minutes: int, slots: dict[str, Slot]) -> bool:

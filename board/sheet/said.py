@@ -114,9 +114,10 @@ class _Sayer:
         match told:
             case Because(reason=reason):
                 return words.GIVEN_UP_SINCE[reason]
-            case Chain(links=links, hours_begin=hours_begin):
+            case Chain(links=links, hours_begin=hours_begin, own_time=own_time):
                 held = [words.waits_for(self.name(e.after), self.clock(e.until), e.reason) for e in links]
-                return "; ".join([*held, *([words.HOURS_BEGIN] if hours_begin else [])])
+                begins = [*([words.HOURS_BEGIN] if hours_begin else []), *([words.OWN_TIME] if own_time else [])]
+                return "; ".join([*held, *begins]) or words.NOTHING_KNOWN
             case TakenUp(slot=slot, at=at):
                 return words.taken_up(self.name(slot), self.day(at))
             case Longest(slot=slot, kind=kind, minutes=minutes):

@@ -91,10 +91,13 @@ class StillOpen(msgspec.Struct, frozen=True, gc=False):
 
 
 # --- and why --------------------------------------------------------------------------------------------------
+Reason = Literal["not-its-time", "no-hours-left", "nobody-home"]
+
+
 class Because(_Told, frozen=True, gc=False, tag="because"):
     """It does not fit into its own time, no free hands have hours for it, or something hot would run alone."""
 
-    reason: Literal["not-its-time", "no-hours-left", "nobody-home"]
+    reason: Reason
 
 
 class Held(msgspec.Struct, frozen=True, gc=False):
@@ -106,10 +109,12 @@ class Held(msgspec.Struct, frozen=True, gc=False):
 
 
 class Chain(_Told, frozen=True, gc=False, tag="chain"):
-    """What holds it, from itself back. `hours_begin`: at the far end, the hours given begin only then."""
+    """What holds it, from itself back. At the far end, `hours_begin`: the hours given begin only then; `own_time`: so
+    does the time that it was given itself."""
 
     links: tuple[Held, ...]
     hours_begin: bool = False
+    own_time: bool = False
 
 
 class TakenUp(_Told, frozen=True, gc=False, tag="taken-up"):

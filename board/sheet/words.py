@@ -33,6 +33,7 @@ ASSUMED: dict[Kind, str] = {
     "thaws": "thaws in {minutes}",
     "hands": "needs hands all the time",
     "hands-throughout": "needs hands all the time, for {minutes} (say `attended:`)",
+    "hands-in-part": "needs hands for {work} of its {minutes} (say `attended:`)",
     "hands-at-start": "needs hands {start} at the start",
     "hands-at-both-ends": "needs hands {start} at the start and {end} at the end",
     "hands-for-fresh-water": "needs hands {start} at the start, and {look} every {every} for fresh water",
@@ -83,15 +84,24 @@ GUESSED: dict[Kind, str] = {
     "keeps-past": "keeps {minutes} {kept}: your times",
     "best-within": "best within {minutes}: assumed",
     "takes": "{minutes}: assumed",
+    "seat": "{minutes} for {guests} guests: assumed",
+    "serve": "{minutes} for {guests} guests: assumed, say serve:",
+    "clear": "{minutes} for {guests} guests: assumed, say clear:",
     "eaten": "eaten in {minutes}: assumed",
     "guessed": "{keys} guessed",
     "oven-heats": "heating time: assumed",
     "last-hours": "hour: a guess, say before:",
     "any-time": "hour: assumed, say before:",
     "hands-throughout": "hands all the time: assumed, say attended:",
+    "hands-in-part": "hands {work} of {minutes}: assumed, say attended:",
 }
 USUAL_HOUR, USUAL_HOUR_AND_LENGTH = "usual hour: assumed", "usual hour and length: assumed"
-_IN_MINUTES = ("minutes", "start", "end", "look", "every", "least", "most", "stands", "usual")
+_FOR_SO_MANY: dict[Kind, str] = {
+    "seat": " ({guests} guests)",
+    "serve": " ({guests} guests, one pair of hands; say `serve:`)",
+    "clear": " ({guests} guests, one pair of hands; say `clear:`)",
+}
+_IN_MINUTES = ("minutes", "work", "start", "end", "look", "every", "least", "most", "stands", "usual")
 _PLACES = {
     "worktop": "at the worktop", "front-of-house": "front of house", "fridge": "in the fridge",
     "freezer": "in the freezer",
@@ -115,6 +125,7 @@ def assumed(kind: Kind, values: Mapping[str, Value], about: Sequence[str]) -> st
     if "event" in values:
         spoken["event"] = _EVENTS[spoken["event"]].format_map(spoken)
     told = ASSUMED[kind].format_map(spoken) + ("; the food rules go first" if "food" in values else "")
+    told += _FOR_SO_MANY[kind].format_map(spoken) if "guests" in values else ""
     told += f"; and before {spoken['ahead']}" if "ahead" in values else ""
     told += " (of no known job: say `takes:`)" if "ours" in values else ""
     return f"{told}: {', '.join(about)}" if about else told
@@ -274,6 +285,8 @@ GIVEN_UP_SINCE = {
     "nobody-home": "something hot would run with nobody at home",
 }
 HOURS_BEGIN = "the hours given begin only then"
+OWN_TIME = "the time it was given begins only then"
+NOTHING_KNOWN = "what holds it is not known"
 
 
 def causes(each: list[str], *, on_top: bool) -> str:

@@ -18,7 +18,8 @@ def test_some_jobs_take_longer_for_more_guests_and_none_takes_less() -> None:
     assert USUAL_JOBS["lay the covers"].minutes_for(4) == 12
     assert USUAL_JOBS["lay the covers"].minutes_for(2) == 10
     assert USUAL_JOBS["borrow chairs"].minutes_for(24) == 36
-    assert USUAL_JOBS["lay the table"].minutes_for(24) == USUAL_JOBS["lay the table"].minutes
+    assert USUAL_JOBS["lay the table"].minutes_for(8) == 25 < USUAL_JOBS["lay the table"].minutes_for(24)
+    assert USUAL_JOBS["dim the lights"].minutes_for(24) == USUAL_JOBS["dim the lights"].minutes
     for job in USUAL_JOBS.values():
         taken = [job.minutes_for(guests) for guests in range(1, 25)]
         assert taken == sorted(taken)

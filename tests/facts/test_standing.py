@@ -2,7 +2,7 @@
 
 import pytest
 
-from board.facts.standing import is_by_hand, stands_in
+from board.facts.standing import is_by_hand, lies_cold, stands_in
 
 
 @pytest.mark.parametrize(
@@ -75,6 +75,23 @@ def test_what_stands_by_itself(words: str, minutes: int, place: str) -> None:
 )
 def test_what_wants_hands_does_not(words: str, minutes: int) -> None:
     assert stands_in(words, minutes) is None
+
+
+@pytest.mark.parametrize(
+    ("words", "minutes", "cold"),
+    [
+        ("marinate the chicken", 180, True),
+        ("rub the lamb with spices and leave it overnight", 720, True),
+        ("brine the bird", 600, True),
+        ("marinate the chicken on the counter", 180, False),
+        ("marinate the chicken", 30, False),
+        ("bring the joint to room temperature", 180, False),
+        ("let the beef lose its chill", 60, False),
+    ],
+)
+def test_what_lies_raw_in_salt_or_overnight_lies_cold(words: str, minutes: int, cold: bool) -> None:
+    """USDA FSIS, marinating: in the fridge, never on the counter; from memory."""
+    assert lies_cold(words, minutes) is cold
 
 
 @pytest.mark.parametrize(

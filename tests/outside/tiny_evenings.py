@@ -63,6 +63,7 @@ class Evening:
         first = min([self.opens, *bounds]) - reach
         last = max([tiny.wanted + 20, *(b for spans in tiny.hours.values() for _, b in spans), *bounds]) + reach
         self.starts = range(first, last + 1, GRID)
+        self.in_hours: dict[tuple[Step, str], list[int]] = {}  # starts that keep hours, as they are asked for
 
     def choices(self, number: int) -> list["Placed"]:
         """Every way to place a step: how, its start, who does it, and whether its result gets its place."""
@@ -141,6 +142,46 @@ def hours(evening: Evening, found: Timetable) -> int:
     over = [p for p in found.values() if not keeps_hours(evening, p)]
     apart = [wait - (gap.most or 0) for _, gap, wait in waits(evening, found) if gap.at_once]
     return sum(sum(b - a for a, b in p.attended()) or 1 for p in over) + 10 * sum(max(0, wait) for wait in apart)
+
+
+def outside(evening: Evening, found: Timetable) -> int:
+    """Minutes to the nearest start that would keep its hours, of all that does not, by whose hands are furthest off;
+    where no start does, to the nearest at which the fewest minutes lie outside."""
+    far = 0
+    for placed in found.values():
+        if not keeps_hours(evening, placed):
+            far += max(_far_off(evening, placed, who) for who in placed.hands or ("",))
+    return far
+
+
+def _far_off(evening: Evening, placed: Placed, who: str) -> int:
+    key = (placed.step, who)
+    if key not in evening.in_hours:
+        alone = [replace(placed, start=start, hands=(who,) if who else ()) for start in evening.starts]
+        outside = [_outside_minutes(evening, each) for each in alone]
+        least = [each.start for each, minutes in zip(alone, outside, strict=True) if minutes == min(outside)]
+        evening.in_hours[key] = least
+    return min(abs(start - placed.start) for start in evening.in_hours[key])
+
+
+def _outside_minutes(evening: Evening, placed: Placed) -> int:
+    """Of hands out of their hours, of heat with nobody at home, of what lies outside its own time, added up. Who is at
+    the shops is at work, in hours of her own."""
+    step, home = placed.step, evening.home()
+    run = (placed.start, placed.end)
+    hours = {
+        name: _without(evening.tiny.hours[name], [evening.tiny.away] if name == "host" else []) for name in placed.hands
+    }
+    asked = [(hours[name], span) for name in placed.hands for span in placed.attended()]
+    if step.ring or step.oven:
+        asked.append((home, run))
+    if step.oven:
+        asked.append((home, (placed.start - HEATING[step.oven], placed.start)))
+    bounds = (step.not_before, step.not_after)
+    if bounds != (None, None):
+        asked.append(([(bounds[0] if bounds[0] is not None else -9_999, bounds[1] or 99_999)], run))
+    asked.append(([(evening.opens, 99_999)], run))
+    return sum(b - a - sum(max(0, min(b, until) - max(a, since)) for since, until in spans) for spans, (a, b) in asked)
 
 
 def courses(evening: Evening, found: Timetable) -> int:
@@ -335,6 +376,7 @@ AIMS: dict[str, Callable[[Evening, Timetable], int]] = {
     "courses": courses,
     "clocks": clocks,
     "keeps": keeps,
+    "outside": outside,
     "freshness": freshness,
     "usual": usual,
     "table": table,

@@ -50,7 +50,14 @@ WHAT = {
     "hands at something long": (
         of("hands-throughout", "chop", minutes=45), "chop", ["hands all the time: assumed, say attended:"],
     ),
+    "work and standing in one": (
+        of("hands-in-part", "chop", work=20, minutes=90), "chop", ["hands 20 min of 1 h 30: assumed, say attended:"],
+    ),
     "hands at what is known": (of("place-and-hands", "chop", place="worktop"), "chop", []),
+    "work at a long table": (
+        of("serve", "chop", minutes=15, guests=24), "chop", ["15 min for 24 guests: assumed, say serve:"],
+    ),
+    "work at a small one": (of("serve", "chop", minutes=5), "chop", []),
     "a day": (of("soon-before", "chop", most=36 * 60, event="guests"), "chop", []),
     "no hour": (of("any-time", "chop"), "chop", ["hour: assumed, say before:"]),
     "a guessed hour": (of("last-hours", "chop", most=180), "chop", ["hour: a guess, say before:"]),

@@ -256,6 +256,9 @@ ASSUMED: dict[str, Assumed | str] = {
     "needs hands all the time, for 1 h 30 (say `attended:`): stew": Assumed(
         "hands-throughout", {"minutes": 90}, ("stew",)
     ),
+    "needs hands for 20 min of its 1 h 30 (say `attended:`): dough": Assumed(
+        "hands-in-part", {"work": 20, "minutes": 90}, ("dough",)
+    ),
     "needs hands 5 min at the start: wine": Assumed("hands-at-start", {"start": 5}, ("wine",)),
     "needs hands 2 min at the start and 3 min at the end: bake":
         Assumed("hands-at-both-ends", {"start": 2, "end": 3}, ("bake",)),
@@ -277,6 +280,10 @@ ASSUMED: dict[str, Assumed | str] = {
     "where, takes guessed, and not confirmed: bake": Assumed("guessed", {"keys": ("where", "takes")}, ("bake",)),
     "5 min to bring the guests to the table": Assumed("seat", {"minutes": 5}),
     "5 min to plate and carry a course: Broth, Sweet": Assumed("serve", {"minutes": 5}, ("Broth", "Sweet")),
+    "15 min to plate and carry a course (24 guests, one pair of hands; say `serve:`): Broth": Assumed(
+        "serve", {"minutes": 15, "guests": 24}, ("Broth",)
+    ),
+    "8 min to bring the guests to the table (24 guests)": Assumed("seat", {"minutes": 8, "guests": 24}),
     "5 min to clear a course: Broth": Assumed("clear", {"minutes": 5}, ("Broth",)),
     "eaten in 25 min: Broth": Assumed("eaten", {"minutes": 25}, ("Broth",)),
     "may go out up to 10 min late: Broth": Assumed("may-slip", {"minutes": 10}, ("Broth",)),

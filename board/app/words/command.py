@@ -200,6 +200,7 @@ AIM_WORDS = {
     "courses": "courses on time",
     "clocks": "no dish out too long",
     "keeps": "nothing kept too long",
+    "outside": "no further out of hours than it must",
     "freshness": "hot food fresh",
     "usual": "jobs at their usual hours",
     "table": "nobody up from the table too soon",

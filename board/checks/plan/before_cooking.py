@@ -18,7 +18,8 @@ from board.checks.raw_food import (
 )
 from board.facts import deeds, faults
 from board.facts.eaten_raw import SAID_FROZEN, SAID_THAWED
-from board.facts.phrases import holds, stems
+from board.facts.phrases import folded, holds, stems
+from board.facts.standing import IN_THE_ROOM, lies_cold
 from board.plan.load import PlanFile
 from board.plan.phrases.durations import short
 from board.plan.places import Loc
@@ -96,7 +97,8 @@ def _thaws(file: PlanFile, work: DishWork, line: RawLine) -> bool:
 
 
 def nothing_thaws_in_the_room(file: PlanFile) -> list[Snag]:
-    """food 28: raw meat, poultry or fish thaws on the worktop, by the words of a step. Source: `faults.THAWED_OUT`."""
+    """food 28: raw meat, poultry or fish thaws on the worktop, by the words of a step; asked where nothing says where.
+    Source: `faults.THAWED_OUT`."""
     found = []
     for work in dishes(file):
         for task in work.tasks:
@@ -108,8 +110,11 @@ def nothing_thaws_in_the_room(file: PlanFile) -> list[Snag]:
             minutes = _minutes_out(task)
             if minutes > faults.MARINADE_MINUTES:
                 message = f"{name} leaves it out for {short(minutes)}: its outside is warm while its middle is frozen"
+                if not _says_where(task):
+                    message = f"{name}: where does it lie for {short(minutes)}? Not on the worktop"
                 mend = "Thaw it in the fridge: `thaws: 2 kg in the fridge`, and its time is reckoned from the weight."
                 weight = Weight.STOP if minutes > OUT_MINUTES else Weight.MIND
+                weight = weight if _says_where(task) else Weight.ASK
                 place, about = file.places.of((*task.node.loc, "step")), About((task.node.id,))
                 found.append(
                     Snag("food 28", weight, message, mend, place, safety=True, source=faults.THAWED_OUT, about=about)
@@ -118,23 +123,33 @@ def nothing_thaws_in_the_room(file: PlanFile) -> list[Snag]:
 
 
 def nothing_marinates_in_the_room(file: PlanFile) -> list[Snag]:
-    """food 24: raw meat, poultry or fish lies in its marinade out of the fridge for over 30 min. Source:
+    """food 24: raw meat, poultry or fish lies in its marinade out of the fridge for over 30 min. Where nothing says
+    where it lies, in a marinade, in salt or overnight, it is taken to lie in the fridge, and asked. Source:
     `faults.MARINATED_OUT`."""
     found = []
     for work in dishes(file):
         for task in work.tasks:
-            if not deeds.marinates(task.node.name) or not _meat_at(work, task):
+            name, said = task.node.name, _says_where(task)
+            unsaid = 0 if said else max(way.takes.likely for way in task.ways)
+            if not (deeds.marinates(name) or lies_cold(name, unsaid)) or not _meat_at(work, task):
                 continue
-            if deeds.thaws_well(task.node.name):  # `marinate it in the fridge`
+            if deeds.thaws_well(name):  # `marinate it in the fridge`
                 continue
-            minutes = _minutes_out(task)
+            minutes = max(unsaid, _minutes_out(task))
             if minutes > faults.MARINADE_MINUTES:
                 message = (
-                    f"{task.node.name}: raw for {short(minutes)} out of the fridge, of the {short(OUT_MINUTES)} that "
+                    f"{name}: raw for {short(minutes)} out of the fridge, of the {short(OUT_MINUTES)} that "
                     "all its time out may add up to"
                 )
                 mend = "Let it lie in the fridge: `where: fridge`, with hands at the start."
                 weight = Weight.STOP if minutes > OUT_MINUTES else Weight.MIND
+                if not said:
+                    weight = Weight.ASK
+                    message = (
+                        f"{name}: where does it lie for {short(minutes)}? Out of the fridge, raw food has "
+                        f"{short(OUT_MINUTES)} in all"
+                    )
+                    mend = "Write `where: fridge`, with hands at the start."
                 place, about = file.places.of((*task.node.loc, "step")), About((task.node.id,))
                 found.append(
                     Snag("food 24", weight, message, mend, place, safety=True, source=faults.MARINATED_OUT, about=about)
@@ -146,6 +161,12 @@ def _meat_at(work: DishWork, task: Task) -> bool:
     """Whether a step is about meat, poultry or fish that is still raw."""
     meats = [line for line in work.raw if line.raw in (*MEATS, "fish")]
     return bool(meats) and work.is_about(task, *meats) and work.is_raw_at(task, *meats) and not heats(task)
+
+
+def _says_where(task: Task) -> bool:
+    """Whether its keys or its words say that it lies out, and not only that nothing was said."""
+    said = task.work is not None and (task.work.says_where or kept_minutes(task, "room") > 0)
+    return said or IN_THE_ROOM.search(folded(task.node.name)) is not None
 
 
 def _minutes_out(task: Task) -> int:

@@ -3,6 +3,8 @@
 from collections.abc import Iterator
 
 from board.checks.plan.figures import Figures
+from board.checks.plan.how_hot import not_cooked
+from board.checks.raw_food import dishes
 from board.facts.rule_set import KG_A_POUND
 from board.plan.load import PlanFile
 from board.plan.phrases.durations import short
@@ -48,10 +50,12 @@ def what_a_tool_cooks_is_hot_enough(file: PlanFile) -> list[Snag]:
     Source: USDA FSIS, slow cookers and food safety, from memory; the rule set's `hot_holding`."""
     say, found = Figures(file), list[Snag]()
     limit = say.rules.hot_holding
+    # What its middle reaches says both, and is asked there.
+    asked = {each.by.node.id for work in dishes(file) for each in not_cooked(say, work) if each.by is not None}
     for task in file.filled.tasks.values():
         for way, _ in _ways(task):
             name, where = task.node.name, way.where
-            if not (task.care.spoils and in_hot_tool(where, name)):
+            if not (task.care.spoils and in_hot_tool(where, name)) or task.node.id in asked:
                 continue
             if tool_is_hot(task.care, where, name, say.rules) is not None:
                 continue

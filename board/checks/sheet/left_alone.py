@@ -7,7 +7,18 @@ from zoneinfo import ZoneInfo
 from board.base import words as shared
 from board.checks.sheet.timed import Timed
 from board.facts.job_words import mentions_job
-from board.facts.watched import COOKING_SOURCE, FLAME_SOURCE, LIGHTS, LOOKED_AT, PAUSE, PUTS_OUT, goes_on, watched
+from board.facts.phrases import folded
+from board.facts.watched import (
+    BEHIND_GLASS,
+    COOKING_SOURCE,
+    FLAME_SOURCE,
+    LIGHTS,
+    LOOKED_AT,
+    PAUSE,
+    PUTS_OUT,
+    goes_on,
+    watched,
+)
 from board.plan.resolve.absences import Absence, absences
 from board.plan.resolve.hours import Interval, home_of, less
 from board.plan.snag import About, Snag, Weight
@@ -17,11 +28,12 @@ from board.sheet.run_sheet import Slot
 def fire_is_watched(timed: Timed) -> list[Snag]:
     """kitchen 9: frying, searing, browning in a pan, grilling, boiling sugar or a flame, and `attended` leaves minutes
     with nobody at it (mind); or nobody is there at all, by the hours and times away of all hands (stop). Candles and
-    fires that burn until the guests come while all hands are away for more than half an hour (mind; ours), or while
-    nobody is at home (stop). A pause of two minutes is none (ours).
+    a barbecue that burn until the guests come while all hands are away, or a fire or lanterns for more than half an
+    hour of that (mind; ours), or while nobody is at home (stop). Who works in the kitchen is there. A pause of two
+    minutes is none (ours).
 
     Source: NFPA, cooking safety: stay in the kitchen while frying, grilling or broiling; NFPA, candle safety: out when
-    you leave the room.
+    you leave the room; no burning candle and no lit grill unattended (from memory).
     """
     work = ((slot, timed.file.filled.tasks.get(slot.id)) for slot in timed.sheet.slots)
     slots = [slot for slot, task in work if task is not None and task.work is not None]
@@ -46,7 +58,8 @@ def _cooking(timed: Timed, slot: Slot) -> Iterator[Snag]:
 
 def _burning(timed: Timed, slot: Slot) -> Iterator[Snag]:
     """What is lit, and burns on."""
-    if not mentions_job(slot.name, LIGHTS):
+    lit = [minutes for job, minutes in LIGHTS.items() if mentions_job(slot.name, (job,))]
+    if not lit:
         return
     out = [each.start for each in timed.sheet.slots if each.start >= slot.end and mentions_job(each.name, PUTS_OUT)]
     burns = (slot.end, max(slot.end, min([timed.file.filled.arrive, *out])))
@@ -54,7 +67,7 @@ def _burning(timed: Timed, slot: Slot) -> Iterator[Snag]:
     if gone := _nobody(timed, [burns], at_home=True):
         message = f"{slot.name}: it burns, and {_when(timed, gone, 'at home')}"
         yield _snag(timed, slot, Weight.STOP, message, mend, FLAME_SOURCE)
-    elif gone := _nobody(timed, [burns], longer_than=LOOKED_AT):
+    elif gone := _nobody(timed, [burns], longer_than=LOOKED_AT if BEHIND_GLASS.search(folded(slot.name)) else min(lit)):
         message = f"{slot.name}: it burns, and {_when(timed, gone)}"
         yield _snag(timed, slot, Weight.MIND, message, mend, FLAME_SOURCE)
 

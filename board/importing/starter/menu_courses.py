@@ -4,6 +4,7 @@ from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import replace
 from types import MappingProxyType
 
+from board.facts.serving import LEAST_MINUTES, At, table_minutes
 from board.facts.spoiling import spoiling
 from board.importing.starter import words
 from board.importing.starter.for_whom import ForWhom
@@ -19,8 +20,9 @@ from board.plan.places import read_yaml
 
 FIRST_STANDING, FIRST_SEATED, BETWEEN = 25, 35, 45  # minutes after the guests arrive; between courses
 SOONEST_STANDING = 20  # once they are greeted and the first tray is carried in
-AROUND_STANDING = 36  # eaten, then to the table and the next course carried in
+STANDING_EATEN = 25
 SHORTEST_BETWEEN = 10
+ROUNDED = 5
 GLASSES_A_BOTTLE = 6  # a glass each with a course; common practice, no source
 DAY = 24 * 60
 # A dish's name → its lines of a plan, as `ways.dish_lines` writes them; None where it is not known there.
@@ -34,9 +36,19 @@ def usual_way(dish: str) -> "ways.Way | None":
     return next(iter(ways.ways_for(dish)), None)
 
 
-def first_after(*, standing: bool) -> int:
+def first_after(eaters: int = 0, *, standing: bool) -> int:
     """Minutes from the guests' coming to the first course."""
-    return FIRST_STANDING if standing else FIRST_SEATED
+    return FIRST_STANDING if standing else FIRST_SEATED + _beyond_usual(eaters, "seat", "serve")
+
+
+def between(eaters: int = 0) -> int:
+    """Minutes from one course to the next: longer at a long table, by what clearing and serving take there."""
+    return BETWEEN + _beyond_usual(eaters, "clear", "serve")
+
+
+def _beyond_usual(eaters: int, *work: At) -> int:
+    longer = sum(table_minutes(what, eaters) - LEAST_MINUTES for what in work)
+    return -(-longer // ROUNDED) * ROUNDED
 
 
 def arrival_before(menu: Menu) -> str | None:
@@ -47,9 +59,10 @@ def arrival_before(menu: Menu) -> str | None:
     return clock_of((minute_of(first.at) - first_after(standing=first.standing)) % DAY)
 
 
-def course_minutes(menu: Menu, arrive: str) -> list[int]:
+def course_minutes(menu: Menu, arrive: str, eaters: int = 0) -> list[int]:
     """When each course is on the table, in minutes after midnight, beyond 24 hours too: as written; between, evenly,
-    and at most 45 min apart. Raises NotAMenu where one is not after the one before, or before the guests."""
+    and at most 45 min apart, more at a long table. Raises NotAMenu where one is not after the one before, or before
+    the guests."""
     begin = minute_of(arrive)
     wanted = [_wanted(course, begin) for course in menu.courses]
     if menu.seated is not None:
@@ -58,8 +71,8 @@ def course_minutes(menu: Menu, arrive: str) -> list[int]:
     found: list[int] = []
     for n, course in enumerate(menu.courses):
         said = wanted[n]
-        usual = found[-1] + BETWEEN if found else begin + first_after(standing=course.standing)
-        even = _standing_first(begin, wanted[1:]) if course.standing and not found else None
+        usual = found[-1] + between(eaters) if found else begin + first_after(eaters, standing=course.standing)
+        even = _standing_first(begin, wanted[1:], eaters) if course.standing and not found else None
         even = _even(found[-1] if found else begin, wanted[n:]) if even is None else even
         at = said if said is not None else min(usual, even)
         least = found[-1] + SHORTEST_BETWEEN if found else begin
@@ -85,12 +98,13 @@ def _even(before: int, wanted: Sequence[int | None]) -> int:
     return before + DAY
 
 
-def _standing_first(begin: int, following: Sequence[int | None]) -> int | None:
+def _standing_first(begin: int, following: Sequence[int | None], eaters: int) -> int | None:
     """What is eaten standing, before a course whose hour is written: soon enough that it is eaten by then."""
     if not following or following[0] is None:
         return None
     soonest = min(SOONEST_STANDING, (following[0] - begin) // 2)
-    return max(begin + soonest, following[0] - AROUND_STANDING)
+    after = table_minutes("seat", eaters) + table_minutes("serve", eaters)
+    return max(begin + soonest, following[0] - STANDING_EATEN - after)
 
 
 def taken_apart(menu: Menu, stays: Callable[[str], bool]) -> Menu:
@@ -135,7 +149,7 @@ def courses_of(
 ) -> list[Course]:
     """The courses to write. `own`: dishes of the host's own, taken before any way; `choose`: the way of a dish; `only`:
     the dishes for some. Raises NotAMenu for hours that cannot be."""
-    minutes = course_minutes(menu, arrive)
+    minutes = course_minutes(menu, arrive, at.eaters)
     said_hours = menu.seated is not None or any(course.at is not None for course in menu.courses)
     found = []
     for n, (course, minute) in enumerate(zip(menu.courses, minutes, strict=True)):

@@ -5,19 +5,15 @@ Amounts and durations are common practice, no source. `n`: how many eat; handwor
 
 from dataclasses import dataclass
 
+from board.facts.serving import table_minutes
+
 # `eaten in` by what a course is in a meal, the soup's for other starters.
 EATEN = {
     "nibbles": "20 to 25 to 30 min", "starter": "15 to 20 to 25 min", "salad": "15 to 20 min",
     "main": "25 to 30 to 40 min", "cheese": "15 to 20 to 25 min", "sweet": "20 to 25 min", "drink": "15 to 20 min",
 }  # fmt: skip
 TABLE_SIZE = 10  # eaters that the durations below are for
-CLEARED = 5  # minutes from the last bite to the next course's carrying in: plates away, or guests to the table
 SHORTEST_EATEN = 10
-
-
-def serving_minutes(eaters: int) -> int:
-    """A course carried in by one pair of hands."""
-    return 4 + eaters // 5
 
 
 def eaten_in(kind: str | None, gap: int | None, eaters: int) -> str:
@@ -25,7 +21,7 @@ def eaten_in(kind: str | None, gap: int | None, eaters: int) -> str:
     usual = EATEN.get(kind or "", EATEN["starter"])
     figures = [int(each) for each in usual.split() if each.isdigit()]
     likely = figures[len(figures) // 2]
-    room = likely if gap is None else gap - CLEARED - serving_minutes(eaters)
+    room = likely if gap is None else gap - table_minutes("clear", eaters) - table_minutes("serve", eaters)
     if likely <= room:
         return usual
     likely = max(SHORTEST_EATEN, room)

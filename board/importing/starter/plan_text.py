@@ -9,16 +9,16 @@ from board.importing.starter.for_whom import ForWhom
 from board.importing.starter.head import Helper
 from board.importing.starter.menu import Menu
 from board.importing.starter.menu_courses import (
-    BETWEEN,
     NOBODY,
     Choose,
     Own,
+    between,
     course_minutes,
     courses_of,
     first_after,
     usual_way,
 )
-from board.importing.starter.placeholders import Course, Setting, courses, serving_minutes
+from board.importing.starter.placeholders import Course, Setting, courses
 from board.importing.ways import ways
 from board.plan.edit.yaml_text import key, scalar
 from board.plan.phrases.when import clock_of, minute_of
@@ -34,8 +34,8 @@ def plan_text(answers: Answers, assumed: Collection[str] = ()) -> str:
     nobody gave, by name; a comment says so at each."""
     place = Setting(answers.guests + 1, answers.ovens, answers.rings)
     chosen = courses(answers.courses, place)
-    first = minute_of(answers.arrive) + first_after(standing=bool(chosen[0].keys))
-    last = first + BETWEEN * (len(chosen) - 1)
+    first = minute_of(answers.arrive) + first_after(place.n, standing=bool(chosen[0].keys))
+    last = first + between(place.n) * (len(chosen) - 1)
     guests = [f"{answers.guests} guest{'s' if answers.guests != 1 else ''}"]
     return _text([words.NEW_HEAD], answers, guests, Menu(()), chosen, first, last, assumed)
 
@@ -50,7 +50,7 @@ def menu_plan_text(
 ) -> str:
     """The same of a menu. `choose`, `own`, `only`: as in `courses_of`. Raises NotAMenu for hours of courses that
     cannot be."""
-    minutes = course_minutes(menu, answers.arrive)
+    minutes = course_minutes(menu, answers.arrive, answers.guests + 1)
     at = ways.Setting(answers.guests + 1, answers.ovens, answers.rings)
     chosen = courses_of(menu, answers.arrive, at, choose, own, only)
     guests = list(menu.guests) or [f"{answers.guests} guest{'s' if answers.guests != 1 else ''}"]
@@ -135,12 +135,11 @@ def _courses(chosen: list[Course], first: int, eaters: int) -> Iterator[str]:
         yield f"    at: {course.at or at}"
         yield f"    eaten in: {course.eaten}"
         yield "    may slip: 15 min"
-        yield f"    serve: {serving_minutes(eaters)} min"
         if course.keys:
             yield textwrap.indent(course.keys, "    ").rstrip()
         yield "    dishes:"
         yield textwrap.indent(course.dishes, "      ")
-        at = f"{BETWEEN} min after the course before"
+        at = f"{between(eaters)} min after the course before"
 
 
 def _when_put_away(course: Course) -> str:

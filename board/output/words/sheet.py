@@ -230,6 +230,7 @@ AIMS = {  # minutes of each; of clocks, dishes
     "courses": "of courses late",
     "clocks": "out past the clock",
     "keeps": "past what things keep",
+    "outside": "that work lies off its hours",
     "freshness": "past the best of hot food",
     "usual": "outside the usual hours of jobs",
     "table": "up from the table",

@@ -95,6 +95,11 @@ class Work(Way):
     call_at_end: Words | None = None
 
     @property
+    def says_where(self) -> bool:
+        """Whether any way of it names its place; else that is assumed."""
+        return any(way.where is not None for way in (self, *self.or_))
+
+    @property
     def on_heat(self) -> bool:
         """Whether any way that names its place is in an oven or on a ring."""
         return any(way.where is not None and way.where.on_heat for way in (self, *self.or_))

@@ -10,7 +10,8 @@ from board.facts.job_words import usual_job
 from board.facts.jobs import JOB_MINUTES, UsualJob
 from board.facts.rule_set import RuleSet
 from board.facts.rule_sets import rule_set
-from board.facts.standing import StandsIn, is_by_hand, stands_in
+from board.facts.serving import LEAST_MINUTES, At, table_minutes
+from board.facts.standing import StandsIn, WorkAndStand, is_by_hand, lies_cold, stands_in, works_and_stands
 from board.facts.tableware import LEAST_WASH_MINUTES, WASH_MINUTES_A_PIECE
 from board.facts.washing import TOOL_MINUTES
 from board.plan.model.model import Plan
@@ -25,7 +26,7 @@ from board.plan.resolve.become import NOTHING, Become, what_becomes
 from board.plan.resolve.course_times import eaten_minutes, wanted_moments
 from board.plan.resolve.food_safety import NO_CARE, Care, care_of
 from board.plan.resolve.keeping import KEEPS_MINUTES, Keeping
-from board.plan.resolve.laying import laid, wash_ups
+from board.plan.resolve.laying import eaters, is_shared, laid, wash_ups
 from board.plan.resolve.links import (
     Link,
     Linked,
@@ -41,16 +42,13 @@ from board.plan.resolve.taken_up import spoils_by_what_it_takes_up
 from board.plan.resolve.washing_up import LOC as WASHING_UP
 from board.plan.resolve.washing_up import is_clear_down
 
-# To plate and carry a course, to clear it, to seat the guests: common practice, no source.
-SERVE_MINUTES = 5
-CLEAR_MINUTES = 5
-SEAT_MINUTES = 5
 MAY_SLIP_MINUTES = 10  # ours
 DAY_MINUTES = 24 * 60  # how long thawed food keeps in the fridge by default; FSIS gives 1 day and more
 # Hands to put in and take out, or to put away: common practice, no source.
 OVEN_ATTENDED = Attention(start=2, end=2)
 STORED_ATTENDED = Attention(start=2)
 LONG_BY_HAND_MINUTES = 45  # so long with hands on it all the time is asked about, where nothing says so; ours
+WORK_BESIDE_STANDING = 20  # minutes of hands in a step that long of which some stands, on each side of that; ours
 
 
 @dataclass(frozen=True, slots=True)
@@ -149,8 +147,9 @@ def _task(plan: Plan, node: Node, become: Become, assumed: Assumptions) -> Task:
     usual = _usual(node, plan.guest_count)
     if isinstance(work, Step) and work.guessed:
         assumed.of(node, "guessed", keys=tuple(dict.fromkeys(work.guessed)))
-    base = _way(work, work, node, usual, rules, assumed)
-    ways = (base, *(_way(way, work, node, usual, rules, assumed) for way in work.or_))
+    raw = become.raw is not None and become.spoils and not become.binds
+    base = _way(work, work, node, usual, rules, assumed, raw=raw)
+    ways = (base, *(_way(way, work, node, usual, rules, assumed, raw=raw) for way in work.or_))
     return Task(node, ways, work.best_within, care_of(plan, node, become, assumed))
 
 
@@ -186,16 +185,22 @@ def _own_way(plan: Plan, node: Node, assumed: Assumptions) -> FilledWay:
     """How the program's own nodes are done: guests arrive, guests to the table, serve, clear."""
     minutes = 0
     if node.kind == "seat":
-        minutes = SEAT_MINUTES
-        assumed.add("seat", task=node.id, minutes=minutes)
+        minutes = _of_the_table(node, "seat", "", plan.guest_count, assumed)
     elif node.kind == "serve" or node.kind == "clear":
         course = plan.courses[int(node.loc[1])]
         given = course.serve if node.kind == "serve" else course.clear
-        usual = SERVE_MINUTES if node.kind == "serve" else CLEAR_MINUTES
-        minutes = usual if given is None else given
-        if given is None:
-            assumed.add(node.kind, course.course, node.id, minutes=usual)
+        what: At = "serve-shared" if node.kind == "serve" and is_shared(course) else node.kind
+        minutes = _of_the_table(node, what, course.course, eaters(plan, course), assumed) if given is None else given
     return FilledWay(Station(place="front-of-house"), _exactly(minutes), Attention(whole=True), None)
+
+
+def _of_the_table(node: Node, what: At, course: str, guests: int, assumed: Assumptions) -> int:
+    """The usual minutes, told with the number of guests where they hang on it."""
+    assert node.kind in ("seat", "serve", "clear")
+    minutes = table_minutes(what, guests)
+    grown: dict[str, Value] = {"guests": guests} if minutes > LEAST_MINUTES else {}
+    assumed.add(node.kind, course, node.id, minutes=minutes, **grown)
+    return minutes
 
 
 def _exactly(minutes: int) -> Spread:
@@ -208,8 +213,10 @@ def _usual(node: Node, guests: int) -> UsualJob | None:
     return usual and replace(usual, minutes=usual.minutes_for(guests))
 
 
-def _way(way: Way, work: Work, node: Node, usual: UsualJob | None, rules: RuleSet, assumed: Assumptions) -> FilledWay:
-    """One way; open values come from the step's main way, then from the usual ones."""
+def _way(
+    way: Way, work: Work, node: Node, usual: UsualJob | None, rules: RuleSet, assumed: Assumptions, *, raw: bool
+) -> FilledWay:
+    """One way; open values come from the step's main way, then from the usual ones. `raw`: of raw meat or the like."""
     on = way.where or work.where
     if work.thaws is not None:
         return _thaw_way(work.thaws, way, node, on, rules, assumed)
@@ -218,14 +225,18 @@ def _way(way: Way, work: Work, node: Node, usual: UsualJob | None, rules: RuleSe
         work.attended if way.where is None or work.where is None or way.where.lane == work.where.lane else None
     )
     stands = stands_in(node.name, takes.likely) if node.kind == "step" else None
+    mixed = works_and_stands(node.name, takes.likely) if node.kind == "step" and stands is None else None
     if on is None and usual is not None and usual.fridge_minutes:
         on = Station(place="fridge")
         assumed.of(node, "fridge-room")
     elif on is None:
         in_front = node.kind == "job" and (usual is None or usual.place == "front-of-house")
-        place = stands if stands is not None and stands != "room" else "worktop"
+        stands_there = mixed.place if mixed is not None and takes.likely >= LONG_BY_HAND_MINUTES else stands
+        if raw and stands_there == "room" and lies_cold(node.name, takes.likely):
+            stands_there = "fridge"
+        place = stands_there if stands_there is not None and stands_there != "room" else "worktop"
         on = Station(place="front-of-house" if in_front else place)
-        by_hand = attended is None and stands is None and not _asks_for_hands(node, takes)
+        by_hand = attended is None and stands is None and mixed is None and not _asks_for_hands(node, takes)
         assumed.of(node, "place-and-hands" if by_hand else "place", place=on.place)
     on = _amounts(on, node, assumed)
     if way.takes is None and work.takes is None:
@@ -233,7 +244,7 @@ def _way(way: Way, work: Work, node: Node, usual: UsualJob | None, rules: RuleSe
         assumed.of(node, "takes", minutes=takes.likely, **ours)
     if attended is None:
         stored = usual.minutes if usual and usual.fridge_minutes else None
-        attended = _attended(on, takes, stored, stands, node, assumed)
+        attended = _attended(on, takes, stored, stands or mixed, node, assumed)
     keeps = way.keeps or work.keeps
     if keeps is not None:
         where = _amounts(keeps.where, node, assumed)
@@ -283,16 +294,23 @@ def _amounts(on: Station, node: Node, assumed: Assumptions) -> Station:
 
 
 def _attended(
-    on: Station, takes: Spread, stored: int | None, stands: StandsIn | None, node: Node, assumed: Assumptions
+    on: Station,
+    takes: Spread,
+    stored: int | None,
+    stands: StandsIn | WorkAndStand | None,
+    node: Node,
+    assumed: Assumptions,
 ) -> Attention:
-    """`stored`: minutes of hands for what is only put away; `stands`: where its words say that it stands by itself,
-    which a fire under it overrules."""
+    """`stored`: minutes of hands for what is only put away; `stands`: where its words say that it stands by itself, all
+    of it or in part, which a fire under it overrules."""
     if stored is not None:
         assumed.of(node, "hands-at-start", start=stored)
         return Attention(start=stored)
     if on.place == "oven":
         assumed.of(node, "hands-at-both-ends", start=OVEN_ATTENDED.start, end=OVEN_ATTENDED.end)
         return OVEN_ATTENDED
+    if isinstance(stands, WorkAndStand) and not on.hot:
+        return _in_part(stands, takes.likely, node, assumed)
     if on.place in ("fridge", "freezer") or (stands is not None and not on.hot):
         assumed.of(node, "hands-at-start", start=STORED_ATTENDED.start)
         return STORED_ATTENDED
@@ -301,6 +319,17 @@ def _attended(
     elif node.work is None or node.work.where is not None:
         assumed.of(node, "hands")
     return Attention(whole=True)
+
+
+def _in_part(stands: WorkAndStand, minutes: int, node: Node, assumed: Assumptions) -> Attention:
+    """How much of it is work, nobody knows: all of what is short; of what is long, so much before and after."""
+    if minutes < LONG_BY_HAND_MINUTES:
+        assumed.of(node, "hands-throughout", minutes=minutes)
+        return Attention(whole=True)
+    start = WORK_BESIDE_STANDING if stands.before else STORED_ATTENDED.start
+    end = WORK_BESIDE_STANDING if stands.after else 0
+    assumed.of(node, "hands-in-part", work=start + end, minutes=minutes)
+    return Attention(start=start, end=end)
 
 
 def _courses(plan: Plan, assumed: Assumptions, tasks: dict[str, Task], links: list[Link]) -> tuple[CourseWanted, ...]:

@@ -14,7 +14,7 @@ Kind = Literal[
     "before-guests", "last-hours", "any-time", "any-time-by-words", "chilled", "soon-before", "before",
     "soon-after", "after",
     "place", "place-and-hands", "fridge-room", "shelf", "ring", "takes", "thaws", "hands", "hands-throughout",
-    "hands-at-start",
+    "hands-in-part", "hands-at-start",
     "hands-at-both-ends", "hands-for-fresh-water", "keeps", "keeps-as", "keeps-cold",
     "keeps-by-times", "keeps-past",
     "best-within", "core", "guessed",

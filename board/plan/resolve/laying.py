@@ -92,6 +92,11 @@ def eaters(plan: Plan, course: Course) -> int:
     return count_of(plan, {guest for guests in served(plan, course) for guest in guests})
 
 
+def is_shared(course: Course) -> bool:
+    """Whether it comes as dishes for all, or is eaten standing: no plate is filled for each guest."""
+    return course.standing or bool(course.served_in) or any(dish.served_in for dish in course.dishes)
+
+
 def kinds(plan: Plan) -> tuple[Kind, ...]:
     """Every kind laid, with its uses and shortages, in the order first laid."""
     there = house(plan)

@@ -144,7 +144,9 @@ class Teller:
             until = end_of(self.problem, self.solution, longest.first) + longest.least
             job = longest.first
             links.append(Held(self.problem.jobs[job].id, self.problem.origin + timedelta(minutes=until), ORDER))
-        return Chain(tuple(links), hours_begin=self.problem.jobs[job].fixed is None and len(links) < MOST_LINKS)
+        far_end, ends = self.problem.jobs[job], len(links) < MOST_LINKS
+        own = far_end.window is not None and far_end.window[0] > self.problem.opens
+        return Chain(tuple(links), hours_begin=ends and far_end.fixed is None and not own, own_time=ends and own)
 
     def _soonest(self, n: int, known: dict[int, int]) -> int:
         """The minute by which a job can be over, if it waits for nothing but the order and its time."""

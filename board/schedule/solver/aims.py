@@ -7,6 +7,7 @@ Each aim is a sum to minimise. Lateness, clocks and keeping are soft, so there i
 
 from board.schedule.conflicts.violations import Kind, Violation
 from board.schedule.problem import NO_PLACE
+from board.schedule.solution import OUTSIDE
 from board.schedule.solver.comfort import Ease
 from board.schedule.solver.days import Days
 from board.schedule.solver.library import cp_model
@@ -39,8 +40,13 @@ class Aims:
         """Those of `solution.COSTLY`."""
         return {"hours": self.hours, "courses": self.courses, "clocks": self.clocks, "keeps": self.keeps}
 
+    def outside(self) -> dict[str, cp_model.LinearExprT]:
+        """The next: by how many minutes work lies off where it would keep its hours, or break them least. Made only
+        where some of it does, and once."""
+        return {OUTSIDE: cp_model.LinearExpr.sum([far for j in self.v.jobs if (far := self.v.far_off(j)) is not None])}
+
     def soon(self) -> dict[str, cp_model.LinearExprT]:
-        """Those, and the next in the order of `solution.AIMS`. Made once, since it adds variables."""
+        """Those, and the next but that in the order of `solution.AIMS`. Made once, since it adds variables."""
         self.ease = Ease(self.v)
         return {
             **self.costly(),

@@ -13,7 +13,7 @@ from typing import Literal
 
 from board.schedule.list_scheduling import list_schedule
 from board.schedule.problem import Problem
-from board.schedule.solution import AIMS, COSTLY, AimResult, Solution
+from board.schedule.solution import AIMS, COSTLY, OUTSIDE, AimResult, Solution
 from board.schedule.solver.aims import Aims
 from board.schedule.solver.batches import Batches
 from board.schedule.solver.library import cp_model
@@ -118,11 +118,11 @@ class _Search:
                 self.model.add_hint(job.start, start)
 
     def run(self) -> Solution:
-        rest = [aim for aim in self.wanted if aim not in COSTLY]
+        rest = [aim for aim in self.wanted if aim not in (*COSTLY, OUTSIDE)]
         if self.large and self.stay and self.wanted == AIMS and self._stay_near(rest):
             return self._ended()
         if self.stay == "first" and not self.large:
-            self._stay_before(rest)
+            self._stay_before()
             return self._ended()
         grown = False
         if not (self._looks_easy() and self._all_nought(rest[:1])):
@@ -160,8 +160,9 @@ class _Search:
         """Whether one search may soon reach nought in all costly aims: of few pieces, or from starts that are known."""
         return not self.large or self.near is not None
 
-    def _stay_before(self, rest: list[str]) -> None:
+    def _stay_before(self) -> None:
         """The costly aims, then as little moved as may be, then the rest for what has moved."""
+        rest = [aim for aim in self.wanted if aim not in COSTLY]
         if not self._all_nought([]):
             self._fresh()
             for aim in self.costly:
@@ -234,10 +235,11 @@ class _Search:
         return True
 
     def _stay_nought(self) -> list[AimResult]:
-        """Holds the costly aims to nought."""
+        """Holds the costly aims to nought, and what is so with them."""
         for aim in self.costly:
             self.model.add(self.sums[aim] == 0)
-        return [AimResult(aim, 0, 0) for aim in self.costly]
+        self.sums[OUTSIDE] = cp_model.LinearExpr.sum([])
+        return [AimResult(aim, 0, 0) for aim in self.wanted if aim in (*self.costly, OUTSIDE)]
 
     def _better_piece_by_piece(self, aims: Sequence[str], share: float) -> None:
         def tell(now: tuple[int, ...]) -> None:
@@ -257,15 +259,27 @@ class _Search:
     def _know(self, aim: str) -> bool:
         """Adds the sums that come late, once one of them is wanted, as the best solution has them. False: the search
         was stopped meanwhile, and what is still wanted stays unknown."""
-        if aim in self.sums:
-            return True
-        self._add_sums(aim)
-        if self.best is None or self._stand_on(self.best):
+        new = self._add_outside(aim)
+        if aim not in self.sums:
+            self._add_sums(aim)
+            new = True
+        if not new or self.best is None or self._stand_on(self.best):
             return True
         self.clock.halt.set()
         left = self.wanted[len(self.results) :]
         self.results += [AimResult(each, self.problem.horizon, 0, searched=False) for each in left]
         return False
+
+    def _add_outside(self, aim: str) -> bool:
+        """Adds the sum of `OUTSIDE` for the first aim that wants it. Whether its variables are new: where hours are
+        kept, it has none."""
+        if aim in COSTLY or OUTSIDE not in self.wanted or OUTSIDE in self.sums:
+            return False
+        if self.best is not None and not self._value_now(COSTLY[0]):
+            self.sums[OUTSIDE] = cp_model.LinearExpr.sum([])
+            return False
+        self.sums |= self.aims.outside()
+        return True
 
     def _all_nought(self, first: list[str]) -> bool:
         """Whether the costly aims can all be zero; if so, the first of the others is solved with them."""

@@ -1,11 +1,12 @@
 """What is decided: a start for every job, which way it is done and by whom."""
 
-from collections.abc import Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 
-from board.schedule.problem import Hand, Job, Problem, Way
+from board.schedule.intervals import Window
+from board.schedule.problem import Hand, Job, Problem
 from board.schedule.solver.library import cp_model
-from board.schedule.windows import allowed_starts
+from board.schedule.windows import allowed_starts, nearest_starts
 
 
 @dataclass
@@ -101,16 +102,36 @@ class Variables:
         return one
 
     def _keep_hours(self, job: JobVars) -> None:
-        pairs: list[tuple[Way, cp_model.LiteralT, list[Hand], cp_model.LiteralT]] = []
-        for way, literal in zip(job.job.ways, job.ways, strict=True):
-            if way.parts:
-                pairs += [(way, literal, [self.problem.hands[h]], who) for h, who in job.who.items()]
-            else:
-                pairs.append((way, literal, [], self.true))
-        for way, chosen, hands, who in pairs:
-            windows = allowed_starts(self.problem, job.job, way, *hands)
-            domain = cp_model.Domain.from_intervals([[a, b - 1] for a, b in windows])
+        for windows, chosen, who in self._by_hours(job, allowed_starts):
+            domain = _domain(windows)
             if domain.is_empty():
                 self.model.add_bool_or(job.over, ~chosen, ~who)
             else:
                 self.model.add_linear_expression_in_domain(job.start, domain).only_enforce_if(chosen, who, ~job.over)
+
+    def _by_hours(
+        self, job: JobVars, starts: Callable[..., list[Window]]
+    ) -> Iterator[tuple[list[Window], cp_model.LiteralT, cp_model.LiteralT]]:
+        """Its starts for each way of it and each who may do that."""
+        for way, literal in zip(job.job.ways, job.ways, strict=True):
+            pairs: list[tuple[list[Hand], cp_model.LiteralT]] = [([], self.true)]
+            if way.parts:
+                pairs = [([self.problem.hands[h]], who) for h, who in job.who.items()]
+            for hands, who in pairs:
+                yield starts(self.problem, job.job, way, *hands), literal, who
+
+    def far_off(self, job: JobVars) -> cp_model.IntVar | None:
+        """Minutes from its start to the nearest that would keep its hours, or break them least, by whose of its hands
+        is furthest off; None where it is fixed."""
+        if job.job.fixed is not None:
+            return None
+        far = self.model.new_int_var(0, self.problem.horizon, f"far off {job.job.id}")
+        for windows, chosen, who in self._by_hours(job, nearest_starts):
+            nearest = self.model.new_int_var_from_domain(_domain(windows), f"nearest {job.job.id}")
+            self.model.add(far >= nearest - job.start).only_enforce_if(chosen, who)
+            self.model.add(far >= job.start - nearest).only_enforce_if(chosen, who)
+        return far
+
+
+def _domain(starts: list[Window]) -> cp_model.Domain:
+    return cp_model.Domain.from_intervals([[a, b - 1] for a, b in starts])

@@ -74,7 +74,12 @@ def test_it_weighs_more_where_all_hands_are_away_meanwhile() -> None:
 @pytest.mark.parametrize(
     ("away", "job", "told"),
     [
-        ("17:30 - 18:00", "{job: light the tapers, not after: '17:30'}", []),  # somebody dresses next door
+        ("17:30 - 18:00", "{job: light the tapers, not after: '17:30'}", ["nobody is there Sat 17:30 to 18:00"]),
+        ("17:30 - 17:32", "{job: light the tapers, not after: '17:30'}", []),
+        ("17:30 - 17:50", "{job: light the barbecue, not after: '17:30'}", ["nobody is there Sat 17:30 to 17:50"]),
+        ("17:30 - 18:00", "{job: make up and light the fire, not after: '17:30'}", []),  # it burns in its hearth
+        ("17:30 - 18:00", "{job: light the lanterns, not after: '17:30'}", []),
+        ("19:00 - 19:30", "{job: light the tapers, not after: '18:30'}", []),  # the guests sit by them
         ("17:30 - 18:20", "{job: light the tapers, not after: '17:30'}", ["nobody is there Sat 17:30 to 18:20"]),
         ("17:30 - 18:20", "{job: make up and light the fire, not after: '17:20'}", ["nobody is there Sat 17:30"]),
         ("17:30 - 18:20", "light the tapers", []),  # at their hour, after that

@@ -15,11 +15,11 @@ def steps(*first: str) -> str:
 @pytest.mark.parametrize(
     ("first", "wanted"),
     [
-        ("- {step: marinate it, takes: 5 h}", ["MIND"]),
-        ("- {step: marinate it, takes: 121 min, before: 'roast it, at once'}", ["MIND"]),
-        ("- {step: marinate it, takes: 2 h, before: 'roast it, at once'}", []),
+        ("- {step: marinate it, where: worktop, takes: 5 h}", ["MIND"]),
+        ("- {step: marinate it, where: worktop, takes: 121 min, before: 'roast it, at once'}", ["MIND"]),
+        ("- {step: marinate it, where: worktop, takes: 2 h, before: 'roast it, at once'}", []),
         ("- {step: marinate it, takes: 5 h, where: fridge}", []),
-        ("- {step: marinate it, takes: 5 h, perishable: no}", []),
+        ("- {step: marinate it, where: worktop, takes: 5 h, perishable: no}", []),
     ],
 )
 def test_f15_raw_food_is_not_left_out_before_it_is_cooked(first: str, wanted: list[str]) -> None:
@@ -41,7 +41,7 @@ def test_f15_tells_the_food_its_minutes_and_where_they_went() -> None:
 
 def test_f15_on_a_hot_day_an_hour_is_enough() -> None:
     """Above 90 °F: 1 h."""
-    first = steps("- {step: marinate it, takes: 61 min, before: 'roast it, at once'}")
+    first = steps("- {step: marinate it, where: worktop, takes: 61 min, before: 'roast it, at once'}")
 
     assert weights(supper(first, food=CHICKEN, air="{indoors: 91 F}"), "food 15") == ["MIND"]
     assert weights(supper(first, food=CHICKEN, air="{indoors: 90 F}"), "food 15") == []
@@ -57,7 +57,10 @@ def test_f15_a_dish_with_nothing_raw_in_it_is_told_nothing() -> None:
 
 def test_what_is_cooked_or_reheated_spoils_though_its_ingredients_are_not_written() -> None:
     """`cooks: poultry` says that there is poultry in it."""
-    found = supper(steps("- {step: marinate it, takes: 5 h, before: 'roast it, at once'}"), food="by time alone: no")
+    found = supper(
+        steps("- {step: marinate it, where: worktop, takes: 5 h, before: 'roast it, at once'}"),
+        food="by time alone: no",
+    )
 
     assert "poultry may stand out raw for 5 h" in said(found, "food 15")[0].message
 
@@ -65,7 +68,8 @@ def test_what_is_cooked_or_reheated_spoils_though_its_ingredients_are_not_writte
 def test_f15_is_told_once_for_each_dish() -> None:
     """However many dishes wait too long; of two birds in one dish, the one that waits longer."""
     found = three_dishes(
-        "- {step: marinate THIS, takes: 5 h}\n- {step: roast THIS, where: stovetop, takes: 40 min, cooks: poultry}",
+        "- {step: marinate THIS, where: worktop, takes: 5 h}\n"
+        "- {step: roast THIS, where: stovetop, takes: 40 min, cooks: poultry}",
         food=CHICKEN,
     )
 
@@ -75,9 +79,9 @@ def test_f15_is_told_once_for_each_dish() -> None:
 @pytest.mark.parametrize(("legs", "wings"), [("3 h", "5 h"), ("5 h", "3 h")])
 def test_f15_of_two_pieces_of_a_dish_the_one_that_waits_longer_is_told(legs: str, wings: str) -> None:
     found = steps(
-        f"- {{step: marinate the legs, takes: {legs}}}",
+        f"- {{step: marinate the legs, where: worktop, takes: {legs}}}",
         "- {step: fry the legs, where: stovetop, takes: 40 min, cooks: poultry}",
-        f"- {{step: marinate the wings, takes: {wings}, after: nothing}}",
+        f"- {{step: marinate the wings, where: worktop, takes: {wings}, after: nothing}}",
         "- {step: fry the wings, where: stovetop, takes: 40 min, cooks: poultry, after: marinate the wings}",
         "- {step: lay out, takes: 5 min, after: [fry the legs, fry the wings]}",
     ).removesuffix(f"\n{ROAST}")

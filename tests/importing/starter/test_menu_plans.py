@@ -12,6 +12,7 @@ from board.app.timetables import in_memory
 from board.base.errors import Trouble
 from board.checks.plan.every import check
 from board.checks.sheet.assessed import of_plan
+from board.facts.serving import table_minutes
 from board.importing.starter.menu import read_menu
 from board.importing.starter.menu_courses import course_minutes
 from board.importing.starter.not_a_menu import NotAMenu
@@ -195,8 +196,7 @@ def test_what_is_eaten_before_a_course_with_an_hour_is_eaten_by_then_and_only_wh
     nibbles, starter = plan.courses
     assert nibbles.at.clock == "19:20"
     assert nibbles.eaten_in is not None
-    assert starter.serve is not None
-    assert 20 + nibbles.eaten_in.likely + 5 + starter.serve == 45
+    assert 20 + nibbles.eaten_in.likely + table_minutes("clear", 10) + table_minutes("serve", 10) == 45
     assert [job.puts_away for job in plan.jobs if job.puts_away] == [["Starter"]]
 
 

@@ -131,6 +131,22 @@ def test_each_thing_a_course_leaves_out_is_assumed_and_told(plan_from: PlanFrom,
     assert filled(plan_from, course=COURSE.replace(left_out, "")).assumed == (told,)
 
 
+def test_work_at_the_table_grows_with_those_who_eat_unless_the_plan_says(plan_from: PlanFrom) -> None:
+    seated = (
+        COURSE.replace("    standing: yes\n", "")
+        .replace("    serve: 5 min\n", "")
+        .replace("clear: 5 min", "clear: 4 min")
+    )
+    many = HEAD.replace("8 guests", "24 guests")
+    for course, served in ((seated, 15), (seated.replace("    dishes", "    served in: 4 bowls\n    dishes"), 9)):
+        found = plan_from(
+            many + KITCHEN + course + f"          - {{step: cut, takes: 1 min, where: worktop, {WHOLE}}}\n"
+        ).filled
+        minutes = [way(found, id_).takes.likely for id_ in ("guests-to-the-table", "serve/soup", "clear/soup")]
+        assert minutes == [8, served, 4]
+        assert of("serve", "Soup", tasks=("serve/soup",), minutes=served, guests=24) in found.assumed
+
+
 def test_a_course_eaten_seated_has_guests_to_seat_and_a_while_to_sit(plan_from: PlanFrom) -> None:
     assumed = filled(plan_from, course=COURSE.replace("    standing: yes\n", "")).assumed
     seat, sit = sorted(assumed, key=lambda each: each.kind)

@@ -88,6 +88,25 @@ def test_long_work_of_unknown_hands_is_asked_about(plan_from: PlanFrom, step: st
 
 
 @pytest.mark.parametrize(
+    ("step", "attended", "place"),
+    [
+        ("mix the dough and let it rise, takes: 1 h 30", Attention(start=20), "worktop"),
+        ("assemble the trifle and chill overnight, takes: 10 h", Attention(start=20), "fridge"),
+        ("'let the dough rise, then shape the rolls', takes: 1 h 15", Attention(start=2, end=20), "worktop"),
+        ("rub the lamb and leave to marinate, takes: 3 h, where: fridge", Attention(start=20), "fridge"),
+        ("whisk the batter and let it rest, takes: 30 min", WHOLE, "worktop"),
+    ],
+)
+def test_how_much_is_work_of_what_is_worked_and_then_stands_is_asked(
+    plan_from: PlanFrom, step: str, attended: Attention, place: str
+) -> None:
+    found = way(plan_from, step)
+
+    assert (found.attended, found.where.place) == (attended, place)
+    assert [snag.code for snag in long_work_says_its_hands(file(plan_from, f"step: {step}"))] == ["unsure 3"]
+
+
+@pytest.mark.parametrize(
     "step",
     [
         "simmer the stock, takes: 44 min, where: stovetop",
@@ -97,6 +116,8 @@ def test_long_work_of_unknown_hands_is_asked_about(plan_from: PlanFrom, step: st
         "marinate the feta, takes: 3 h",
         "ice the cakes, takes: 1 h",
         "peel and cut the roots, takes: 1 h",
+        "peel the roots and keep them in water, takes: 30 min",
+        "whisk the batter and let it rest, takes: 15 min",
     ],
 )
 def test_what_is_short_said_or_known_is_not_asked(plan_from: PlanFrom, step: str) -> None:
@@ -110,3 +131,16 @@ def test_what_is_assumed_is_told_once_in_words(plan_from: PlanFrom) -> None:
     assert "needs hands all the time, for 1 h (say `attended:`): reduce the stock" in said
     assert {"is done in the fridge: chill", "needs hands 2 min at the start: chill"} <= said
     assert not any("with hands on it" in line for line in said)
+
+
+@pytest.mark.parametrize(("dish", "place"), [("1 kg lamb leg", "fridge"), ("1 kg aubergines", "worktop")])
+def test_raw_meat_in_a_marinade_of_no_said_place_is_taken_to_lie_in_the_fridge(
+    plan_from: PlanFrom, dish: str, place: str
+) -> None:
+    course = COURSE.replace("        steps:", f"        ingredients: [{dish}]\n        steps:")
+    steps = (
+        "          - {step: marinate it, takes: 4 h}\n          - {step: roast it, where: oven at 190 C, takes: 1 h}\n"
+    )
+    filled = plan_from(HEAD + KITCHEN + course + steps).filled
+
+    assert filled.tasks["leek-soup/marinate-it"].ways[0].where.place == place
