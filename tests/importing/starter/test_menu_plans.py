@@ -193,7 +193,7 @@ def test_what_is_eaten_before_a_course_with_an_hour_is_eaten_by_then_and_only_wh
 
     plan = from_menu(menu, "menu", {}, NOON, "UTC", None, print).file.plan
 
-    nibbles, starter = plan.courses
+    nibbles, _ = plan.courses
     assert nibbles.at.clock == "19:20"
     assert nibbles.eaten_in is not None
     assert 20 + nibbles.eaten_in.likely + table_minutes("clear", 10) + table_minutes("serve", 10) == 45
