@@ -4,12 +4,12 @@ from dataclasses import dataclass
 
 # The aims in strict order: each is minimised before the next is considered.
 AIMS = (
-    *("hours", "courses", "clocks", "keeps", "outside", "freshness", "usual"),
+    *("hours", "clocks", "courses", "keeps", "outside", "freshness", "usual"),
     *("table", "company", "rest", "day", "spread", "busiest", "give"),
 )
 
 
-COSTLY = ("hours", "courses", "clocks", "keeps")  # what a sound plan brings to zero
+COSTLY = ("hours", "clocks", "courses", "keeps")  # what a sound plan brings to zero
 OUTSIDE = "outside"  # how far work lies out of its hours; nought wherever `hours` is
 SPARED = (*COSTLY, "spared")  # and then as little as possible of one pair of hands
 

@@ -373,8 +373,8 @@ def give(evening: Evening, found: Timetable) -> int:
 
 AIMS: dict[str, Callable[[Evening, Timetable], int]] = {
     "hours": hours,
-    "courses": courses,
     "clocks": clocks,
+    "courses": courses,
     "keeps": keeps,
     "outside": outside,
     "freshness": freshness,

@@ -197,8 +197,8 @@ def bad_speed(text: str) -> str:
 
 AIM_WORDS = {
     "hours": "work within its hours",
-    "courses": "courses on time",
     "clocks": "no dish out too long",
+    "courses": "courses on time",
     "keeps": "nothing kept too long",
     "outside": "no further out of hours than it must",
     "freshness": "hot food fresh",

@@ -227,8 +227,8 @@ def without_supper(day: str, since: str, until: str, who: str = "") -> str:
 
 AIMS = {  # minutes of each; of clocks, dishes
     "hours": "of work outside your hours",
-    "courses": "of courses late",
     "clocks": "out past the clock",
+    "courses": "of courses late",
     "keeps": "past what things keep",
     "outside": "that work lies off its hours",
     "freshness": "past the best of hot food",

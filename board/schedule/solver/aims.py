@@ -1,4 +1,4 @@
-"""The aims, in strict order: hours kept, courses on time, no dish out past its clock, nothing kept too long, hot food
+"""The aims, in strict order: hours kept, no dish out past its clock, courses on time, nothing kept too long, hot food
 fresh, jobs at their usual hours, nobody up from the table too soon, all who eat with the guests, pauses, calm last
 hours, work spread over the days.
 
@@ -38,7 +38,7 @@ class Aims:
 
     def costly(self) -> dict[str, cp_model.LinearExprT]:
         """Those of `solution.COSTLY`."""
-        return {"hours": self.hours, "courses": self.courses, "clocks": self.clocks, "keeps": self.keeps}
+        return {"hours": self.hours, "clocks": self.clocks, "courses": self.courses, "keeps": self.keeps}
 
     def outside(self) -> dict[str, cp_model.LinearExprT]:
         """The next: by how many minutes work lies off where it would keep its hours, or break them least. Made only
