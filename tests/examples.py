@@ -1,5 +1,5 @@
-"""How much is tried: of a property's examples a fifth, all of them where PLATECALL_THOROUGH is set; the same ones each
-time, new ones where PLATECALL_NEW_EXAMPLES is set. Of the brute-force oracle's slow plans every third, all where
+"""How much is tried: of a property's examples an eighth, all where PLATECALL_THOROUGH is set; the same ones each time,
+new ones where PLATECALL_NEW_EXAMPLES is set. Of the brute-force oracle's slow plans every third, all where
 PLATECALL_EVERY_SEED is set."""
 
 import os
@@ -13,8 +13,8 @@ NEW_EXAMPLES = bool(os.environ.get("PLATECALL_NEW_EXAMPLES"))
 
 
 def times(most: int) -> int:
-    """So many, or a fifth."""
-    return most if THOROUGH else -(-most // 5)
+    """So many, or an eighth."""
+    return most if THOROUGH else -(-most // 8)
 
 
 def some(seeds: Sequence[int]) -> Sequence[int]:

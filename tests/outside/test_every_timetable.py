@@ -23,7 +23,7 @@ from board.schedule.formulate import problem_of
 from board.schedule.problem import Problem
 from board.schedule.solution import Solution
 from board.schedule.solver.solve import solve
-from tests.examples import some
+from tests.examples import first, some
 from tests.outside.tiny_evenings import AIMS, Evening, Placed, Timetable, fits, weigh
 from tests.outside.tiny_plans import (
     as_plan,
@@ -186,7 +186,7 @@ def proved_best(plan: PlanFile, evening: Evening) -> tuple[int, ...]:
     return weigh(evening, found)
 
 
-@pytest.mark.parametrize("seed", [*FEW, *(pytest.param(seed, marks=pytest.mark.slow) for seed in some(MANY))])
+@pytest.mark.parametrize("seed", first(12, [*FEW, *some(MANY)]))
 def test_no_timetable_of_a_tiny_plan_is_better_than_the_one_proved_best(
     plan_from: Callable[[str], PlanFile], seed: int
 ) -> None:
@@ -196,7 +196,7 @@ def test_no_timetable_of_a_tiny_plan_is_better_than_the_one_proved_best(
     assert Search(evening, best).better() is None, as_plan(evening.tiny)
 
 
-@pytest.mark.parametrize("seed", [*RICHER, *(pytest.param(seed, marks=pytest.mark.slow) for seed in some(MANY_RICHER))])
+@pytest.mark.parametrize("seed", first(5, [*RICHER, *some(MANY_RICHER)]))
 def test_nor_where_it_may_be_done_another_way_or_nobody_is_home_for_a_while(
     plan_from: Callable[[str], PlanFile], seed: int
 ) -> None:
@@ -206,7 +206,7 @@ def test_nor_where_it_may_be_done_another_way_or_nobody_is_home_for_a_while(
     assert Search(evening, best).better() is None, as_plan(evening.tiny)
 
 
-@pytest.mark.parametrize("seed", [*AHEAD, *(pytest.param(seed, marks=pytest.mark.slow) for seed in some(MANY_AHEAD))])
+@pytest.mark.parametrize("seed", first(4, [*AHEAD, *some(MANY_AHEAD)]))
 def test_nor_where_long_work_may_lie_on_the_evening_before(plan_from: Callable[[str], PlanFile], seed: int) -> None:
     evening = Evening(draw_ahead(seed))
     best = proved_best(plan_from(as_plan(evening.tiny)), evening)
@@ -214,9 +214,7 @@ def test_nor_where_long_work_may_lie_on_the_evening_before(plan_from: Callable[[
     assert Search(evening, best).better() is None, as_plan(evening.tiny)
 
 
-@pytest.mark.parametrize(
-    "seed", [*TOGETHER, *(pytest.param(seed, marks=pytest.mark.slow) for seed in some(MANY_TOGETHER))]
-)
+@pytest.mark.parametrize("seed", first(4, [*TOGETHER, *some(MANY_TOGETHER)]))
 def test_nor_where_a_step_takes_two_people(plan_from: Callable[[str], PlanFile], seed: int) -> None:
     evening = Evening(draw_together(seed))
     best = proved_best(plan_from(as_plan(evening.tiny)), evening)
@@ -224,9 +222,7 @@ def test_nor_where_a_step_takes_two_people(plan_from: Callable[[str], PlanFile],
     assert Search(evening, best).better() is None, as_plan(evening.tiny)
 
 
-@pytest.mark.parametrize(
-    "seed", [*IN_ORDER, *(pytest.param(seed, marks=pytest.mark.slow) for seed in some(MANY_IN_ORDER))]
-)
+@pytest.mark.parametrize("seed", first(4, [*IN_ORDER, *some(MANY_IN_ORDER)]))
 def test_nor_where_a_step_only_comes_after_another(plan_from: Callable[[str], PlanFile], seed: int) -> None:
     evening = Evening(draw_in_order(seed))
     best = proved_best(plan_from(as_plan(evening.tiny)), evening)
@@ -242,7 +238,7 @@ def test_nor_where_a_job_has_its_usual_hour(plan_from: Callable[[str], PlanFile]
     assert Search(evening, best).better() is None, as_plan(evening.tiny)
 
 
-@pytest.mark.parametrize("seed", [*SEATED, *(pytest.param(seed, marks=pytest.mark.slow) for seed in some(MANY_SEATED))])
+@pytest.mark.parametrize("seed", first(6, [*SEATED, *some(MANY_SEATED)]))
 def test_nor_where_those_who_eat_want_to_stay_seated(plan_from: Callable[[str], PlanFile], seed: int) -> None:
     evening = Evening(draw_seated(seed))
     best = proved_best(plan_from(as_plan(evening.tiny)), evening)
@@ -250,9 +246,7 @@ def test_nor_where_those_who_eat_want_to_stay_seated(plan_from: Callable[[str], 
     assert Search(evening, best).better() is None, as_plan(evening.tiny)
 
 
-@pytest.mark.parametrize(
-    "seed", [*SPOILING, *(pytest.param(seed, marks=pytest.mark.slow) for seed in some(MANY_SPOILING))]
-)
+@pytest.mark.parametrize("seed", first(8, [*SPOILING, *some(MANY_SPOILING)]))
 def test_nor_where_the_dish_has_a_clock(plan_from: Callable[[str], PlanFile], seed: int) -> None:
     evening = Evening(draw_spoiling(seed))
     best = proved_best(plan_from(as_plan(evening.tiny)), evening)

@@ -9,7 +9,7 @@ from tests.plan.test_bad_plans import JARGON, SOUND, spot
 # The text of the file; then line:column, code, words of the message.
 FILES = {
     "an empty file": ("", "1:1", "plan 2", "the file is empty"),
-    "nothing but a comment": ("# soup\n", "1:1", "plan 2", "the file is empty"),
+    "nothing but a comment": ("# soup\n", "1:1", "plan 2", "nothing but comments"),
     "nothing but null": ("null\n", "1:1", "plan 2", "this is not a plan"),
     "a list": ("- soup\n- cheese\n", "1:1", "plan 2", "this is not a plan"),
     "bare words": ("soup and cheese", "1:1", "plan 2", "this is not a plan"),

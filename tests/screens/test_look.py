@@ -16,6 +16,7 @@ from board.screens.reading import ReadingScreen
 from board.sheet.run_sheet import Keeping, RunSheet
 from board.view import words as view_words
 from tests.conftest import at
+from tests.examples import first
 from tests.screens.conftest import Kitchen
 
 SIZE = (100, 30)
@@ -49,7 +50,7 @@ async def test_look_back_lists_what_happened_the_newest_last(kitchen: Kitchen) -
             assert name in kitchen.shown()
 
 
-@pytest.mark.parametrize("key", ["o", "escape", "q", "ctrl+q"])
+@pytest.mark.parametrize("key", first(1, ["escape", "o", "q", "ctrl+q"]))
 async def test_look_back_is_left_with(kitchen: Kitchen, key: str) -> None:
     async with kitchen.app.run_test(size=SIZE) as pilot:
         await pilot.pause()
@@ -190,7 +191,9 @@ async def test_a_mouse_chooses_a_line_and_presses_the_keys(kitchen: Kitchen) -> 
         assert isinstance(kitchen.app.screen, ClosingScreen)
 
 
-@pytest.mark.parametrize("size", [(40, 12), (60, 18), (80, 24), (160, 50)])
+@pytest.mark.parametrize(
+    "size", [(40, 12), (80, 24), *(pytest.param(each, marks=pytest.mark.slow) for each in [(60, 18), (160, 50)])]
+)
 async def test_every_list_and_the_page_are_drawn_at_every_size(kitchen: Kitchen, size: tuple[int, int]) -> None:
     async with kitchen.app.run_test(size=size) as pilot:
         await pilot.pause()

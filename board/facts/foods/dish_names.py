@@ -300,7 +300,9 @@ _OF_MEALS = listed_words(
     sundae float shake smoothie spuds tatties taters roasties wedges fries hasselback hasselbacks neeps snags
     bangers sarnies butties barbie ploughmans brekkie chook sammies tater tots cone cones lace straw straws twist
     twists curl curls shard shards wafer wafers thins knots puffs pops lollies pinwheels nests cushions pillows
-    ribbons coins"""
+    ribbons coins thighs drumsticks wings breast breasts legs shanks ribs fillet fillets chops steaks loin shoulder
+    belly cheeks neck rump cutlets escalopes medallions knuckle hock tongue liver kidneys dish dishes meal halves
+    slices cubes sticks strips"""
 )
 # Words of a host's own names, in which nothing foreign can hide where there is no other word.
 _OF_A_HOST = listed_words(

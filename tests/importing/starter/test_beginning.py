@@ -40,7 +40,7 @@ def plan_of(given_answers: Answers) -> PlanFile:
     return found
 
 
-@pytest.mark.parametrize("courses", first(3, [4, 1, 7, 2, 3, 5, 6]))
+@pytest.mark.parametrize("courses", first(2, [4, 7, 1, 2, 3, 5, 6]))
 @pytest.mark.parametrize(("ovens", "rings"), [(1, 4), (2, 4), (0, 4), (1, 0), (0, 0), (0, 1), (1, 1)])
 def test_every_number_of_courses_and_guests_is_sound_in_every_kitchen(courses: int, ovens: int, rings: int) -> None:
     for guests in range(4, 25) if (ovens, rings) == (1, 4) else (4, 13, 24):

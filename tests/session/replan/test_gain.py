@@ -68,14 +68,15 @@ GAINS = {  # what it costs as it is, by the fresh sheet; whether it is offered
     "just enough time with the guests": ({"away": 12}, {"away": 2}, True),
     "a minute with the guests too few": ({"away": 12}, {"away": 3}, False),
     "nothing": ({"late": 9}, {"late": 9}, False),
-    "a course is later, whatever else": ({"kept": 5, "away": 20}, {"late": 1}, False),
+    "a course is later, for less dear things": ({"kept": 5, "away": 20}, {"late": 1}, False),
     "the host is away longer, but a course is in time": ({"late": 3}, {"away": 20}, True),
     "less kept well, but a course is in time": ({"late": 3}, {"kept": 5}, True),
     "less kept well, for time with the guests": ({"away": 20}, {"kept": 1}, False),
     "a dish less out too long": ({"lost": 1}, {}, True),
+    "a dish is out too long, for a course in time": ({"late": 9}, {"lost": 1}, False),
     "less kept well, for a dish out too long": ({"lost": 1}, {"kept": 9}, True),
     "a dish out too long, for much kept well": ({"kept": 9}, {"lost": 1}, False),
-    "a course is later, for a dish out too long": ({"lost": 1}, {"late": 1}, False),
+    "a course is later, for a dish out too long": ({"lost": 1}, {"late": 1}, True),
     "a little in time, and enough kept well": ({"late": 1, "kept": 5}, {}, True),
 }
 
