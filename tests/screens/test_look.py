@@ -192,7 +192,7 @@ async def test_a_mouse_chooses_a_line_and_presses_the_keys(kitchen: Kitchen) -> 
 
 
 @pytest.mark.parametrize(
-    "size", [(40, 12), (80, 24), *(pytest.param(each, marks=pytest.mark.slow) for each in [(60, 18), (160, 50)])]
+    "size", [(40, 12), (80, 24), *(pytest.param(each, marks=pytest.mark.slow) for each in ((60, 18), (160, 50)))]
 )
 async def test_every_list_and_the_page_are_drawn_at_every_size(kitchen: Kitchen, size: tuple[int, int]) -> None:
     async with kitchen.app.run_test(size=size) as pilot:
