@@ -46,7 +46,7 @@ def test_a_job_at_its_hour_is_not_told_of() -> None:
     ("job", "away", "message"),
     [
         ("light the candles", "18:10 - 18:40", "20 min before guests arrive; at most 15 min is usual"),
-        ("open the red", "18:20 - 19:40", "10 min before serve Main; 30 min to 1 h is usual"),
+        ("open the red", "18:20 - 19:40", "1 h 45 before serve Main; 30 min to 1 h is usual"),
         ("make coffee", "20:05 - 20:50", "50 min after serve Main; 5 min to 30 min is usual"),
     ],
 )
