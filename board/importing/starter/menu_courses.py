@@ -10,7 +10,7 @@ from board.importing.starter import words
 from board.importing.starter.for_whom import ForWhom
 from board.importing.starter.menu import Menu, MenuCourse
 from board.importing.starter.not_a_menu import NotAMenu
-from board.importing.starter.placeholders import Course, eaten_in
+from board.importing.starter.placeholders import Course, eaten_in, usually_eaten
 from board.importing.ways import ways
 from board.plan.edit.yaml_text import scalar
 from board.plan.model.drinking import parse_pairing
@@ -20,7 +20,6 @@ from board.plan.places import read_yaml
 
 FIRST_STANDING, FIRST_SEATED, BETWEEN = 25, 35, 45  # minutes after the guests arrive; between courses
 SOONEST_STANDING = 20  # once they are greeted and the first tray is carried in
-STANDING_EATEN = 25
 SHORTEST_BETWEEN = 10
 ROUNDED = 5
 GLASSES_A_BOTTLE = 6  # a glass each with a course; common practice, no source
@@ -104,7 +103,7 @@ def _standing_first(begin: int, following: Sequence[int | None], eaters: int) ->
         return None
     soonest = min(SOONEST_STANDING, (following[0] - begin) // 2)
     after = table_minutes("seat", eaters) + table_minutes("serve", eaters)
-    return max(begin + soonest, following[0] - STANDING_EATEN - after)
+    return max(begin + soonest, following[0] - usually_eaten("nibbles") - after)
 
 
 def taken_apart(menu: Menu, stays: Callable[[str], bool]) -> Menu:

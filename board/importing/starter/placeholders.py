@@ -16,14 +16,22 @@ TABLE_SIZE = 10  # eaters that the durations below are for
 SHORTEST_EATEN = 10
 
 
+def usually_eaten(kind: str | None) -> int:
+    """The likely minutes of `eaten in`."""
+    figures = [int(each) for each in _usual(kind).split() if each.isdigit()]
+    return figures[len(figures) // 2]
+
+
+def _usual(kind: str | None) -> str:
+    return EATEN.get(kind or "", EATEN["starter"])
+
+
 def eaten_in(kind: str | None, gap: int | None, eaters: int) -> str:
     """`eaten in` of a course: as usual, or what is left of the minutes to the next course where those are fewer."""
-    usual = EATEN.get(kind or "", EATEN["starter"])
-    figures = [int(each) for each in usual.split() if each.isdigit()]
-    likely = figures[len(figures) // 2]
+    likely = usually_eaten(kind)
     room = likely if gap is None else gap - table_minutes("clear", eaters) - table_minutes("serve", eaters)
     if likely <= room:
-        return usual
+        return _usual(kind)
     likely = max(SHORTEST_EATEN, room)
     return f"{likely - 5} to {likely} to {likely + 5} min"
 

@@ -137,7 +137,7 @@ SPONGE = Pattern(
 
 BROWNIES = Pattern(
     name="brownies", course="sweet", words=listed("brownies, brownie, blondies, flourless chocolate cake, chocolate "
-        "fondant, lava cake, molten chocolate cake, chocolate torte"), food="",
+        "torte"), food="",
     ingredients=a_head("25 g dark chocolate (baking), 22 g butter (dairy), 25 g sugar (baking), 1/3 eggs, baked "
         "through (dairy), 12 g plain flour (baking)"),
     steps=(

@@ -41,7 +41,7 @@ CHUTNEY = Pattern(
 
 FRUIT_SAUCE = Pattern(
     name="fruit sauce", course="side", words=listed("cranberry sauce, apple sauce, applesauce, fruit sauce, coulis, "
-        "raspberry coulis, redcurrant sauce, plum sauce, gooseberry sauce, rhubarb sauce, cherry sauce, compote"),
+        "raspberry coulis, redcurrant sauce, plum sauce, gooseberry sauce, rhubarb sauce, cherry sauce"),
         food="60 g apples (veg)", of=frozenset({"fruit", "other"}),
     ingredients=a_head("8 g sugar (baking), 10 ml water"),
     steps=(

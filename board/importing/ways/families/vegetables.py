@@ -390,7 +390,7 @@ LEAVES = Pattern(
 )
 
 COMPOSED = Pattern(
-    name="salad", course="starter", words=listed("salad, salade, niçoise, tabbouleh, waldorf, caprese, panzanella, "
+    name="salad", course="starter", words=listed("salad, salade, niçoise, waldorf, caprese, panzanella, "
         "fattoush, burrata, buddha bowl, cobb"), food="100 g vegetables (veg)",
     ingredients=a_head("30 g salad leaves (veg), 1/2 tbsp olive oil (store cupboard), 1/6 tbsp red wine vinegar "
         "(store cupboard), 10 g walnuts (store cupboard), to taste salt"),
