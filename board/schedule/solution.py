@@ -9,7 +9,7 @@ AIMS = (
 )
 
 
-COSTLY = ("hours", "clocks", "courses", "keeps")  # what a sound plan brings to zero
+COSTLY = AIMS[:4]  # what a sound plan brings to zero
 OUTSIDE = "outside"  # how far work lies out of its hours; nought wherever `hours` is
 SPARED = (*COSTLY, "spared")  # and then as little as possible of one pair of hands
 

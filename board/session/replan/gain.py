@@ -13,7 +13,7 @@ from board.sheet.sittings import sitting
 
 # Minutes (of LOST: dishes) gained that are worth an offer; our choice.
 LATE, LOST, KEPT, UP, AWAY = 3, 1, 5, 5, 10
-ORDER = ("lost", "late", "kept", "up", "away")  # of the aims
+LEAST = {"lost": LOST, "late": LATE, "kept": KEPT, "up": UP, "away": AWAY}  # in the order of the aims
 MINUTE = timedelta(minutes=1)
 
 
@@ -43,7 +43,7 @@ class Offer:
     @property
     def gained(self) -> dict[str, int]:
         """What is gained besides the courses' own times, by kind of cost."""
-        return {each: getattr(self.before, each) - getattr(self.after, each) for each in ORDER if each != "late"}
+        return {each: getattr(self.before, each) - getattr(self.after, each) for each in LEAST if each != "late"}
 
 
 def offer(state: State, sheet: RunSheet, taken: State, now: datetime) -> Offer | None:
@@ -51,9 +51,9 @@ def offer(state: State, sheet: RunSheet, taken: State, now: datetime) -> Offer |
     with the sheet taken."""
     old, new = Forecaster(state.sheet).forecast(state, now), Forecaster(sheet).forecast(taken, now)
     before, after = costs(state, old), costs(taken, new)
-    gains = tuple(getattr(before, each) - getattr(after, each) for each in ORDER)
-    enough = any(gain >= least for gain, least in zip(gains, (LOST, LATE, KEPT, UP, AWAY), strict=True))
-    dearest = next((gain for gain in gains if gain), 0)  # first in the order of the aims
+    gains = {each: getattr(before, each) - getattr(after, each) for each in LEAST}
+    enough = any(gain >= LEAST[each] for each, gain in gains.items())
+    dearest = next((gain for gain in gains.values() if gain), 0)  # first in the order of the aims
     if not enough or dearest < 0:
         return None
     outs = {course.name: course.served for course in new.courses}
